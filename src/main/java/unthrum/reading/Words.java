@@ -1,0 +1,20 @@
+package unthrum.reading;
+
+import java.util.Locale;
+
+/** How Java names are written in files and on screens: BOX_SECTION is 'box section', payloadLeft 'payload left'. */
+public final class Words {
+    private Words() {
+    }
+
+    /** The word of an enum constant: lower case, spaces. A constant may override {@code toString} to spell itself. */
+    public static String of(Enum<?> constant) {
+        String own = constant.toString();
+        return own.equals(constant.name()) ? own.toLowerCase(Locale.ROOT).replace('_', ' ') : own;
+    }
+
+    /** The key of a record component: spaces before capitals. */
+    public static String key(String component) {
+        return component.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
+    }
+}

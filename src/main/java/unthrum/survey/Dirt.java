@@ -1,0 +1,6 @@
+package unthrum.survey;
+
+/** What lies on the paint. */
+public enum Dirt {
+    CLEAN, DUST, GREASE, WAX
+}

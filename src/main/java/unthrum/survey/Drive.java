@@ -1,0 +1,6 @@
+package unthrum.survey;
+
+/** What drives the vehicle. */
+public enum Drive {
+    PETROL, DIESEL, ELECTRIC, HYBRID
+}

@@ -1,0 +1,6 @@
+package unthrum.survey;
+
+/** Whether a hole is open or closed today. */
+public enum OpeningState {
+    OPEN, CLOSED
+}
