@@ -1,0 +1,29 @@
+package unthrum.facts;
+
+import java.util.Set;
+import unthrum.reading.Dimension;
+import unthrum.reading.Measured;
+import unthrum.survey.Tap;
+
+/** The open area between stiffeners, judged by itself. Frequencies run from hinged to clamped edges. */
+public record Bay(
+        String panel,
+        int number,
+        @Measured(Dimension.LENGTH) double length,
+        @Measured(Dimension.LENGTH) double width,
+        @Measured(Dimension.LENGTH) double span,
+        @Measured(Dimension.AREA) double area,
+        Tap tap,
+        @Measured(Dimension.FREQUENCY) double lowest,
+        @Measured(Dimension.FREQUENCY) double highest,
+        @Measured(Dimension.SHARE) double bendingShare,
+        @Measured(Dimension.SHARE) double enoughCover,
+        @Measured(Dimension.LEVEL) double gain,
+        @Measured(Dimension.LEVEL) double drive,
+        int worst,
+        Set<String> assumed) implements Fact {
+    @Override
+    public Place place() {
+        return new Place(panel, "bay " + number);
+    }
+}

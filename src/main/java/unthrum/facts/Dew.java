@@ -1,0 +1,12 @@
+package unthrum.facts;
+
+import unthrum.reading.Dimension;
+import unthrum.reading.Measured;
+
+/** The cold of the bare skin in winter against the dew point of the air inside. */
+public record Dew(
+        String panel,
+        @Measured(Dimension.TEMPERATURE) double skin,
+        @Measured(Dimension.TEMPERATURE) double dewPoint,
+        @Measured(Dimension.NUMBER) double below) implements Fact {
+}
