@@ -1,0 +1,105 @@
+package unthrum.knowledge;
+
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import unthrum.facts.Threshold;
+import unthrum.reading.YamlReader;
+import unthrum.survey.Zone;
+
+/** All that the program knows of the trade: rules, numbers, sources, and what to take when a fact is missing. */
+public final class Knowledge {
+
+    private static final String FOLDER = "unthrum/rules/";
+
+    private final RuleBase rules;
+    private final Map<String, ThresholdEntry> thresholds;
+    private final Map<String, Threshold> numbers;
+    private final Map<String, Source> sources;
+    private final List<Assumption> assumptions;
+
+    private Knowledge(RuleBase rules, List<ThresholdEntry> thresholds, List<Source> sources,
+                      List<Assumption> assumptions) {
+        this.rules = rules;
+        this.thresholds = byKey(thresholds, ThresholdEntry::threshold);
+        this.numbers = byKey(thresholds.stream().map(ThresholdEntry::number).toList(), Threshold::id);
+        this.sources = byKey(sources, Source::source);
+        this.assumptions = List.copyOf(assumptions);
+    }
+
+    /** The knowledge in the jar. */
+    public static Knowledge load() {
+        return new Knowledge(RuleBase.load(),
+                file("thresholds.yaml", ThresholdEntry.File.class).thresholds(),
+                file("sources.yaml", Source.File.class).sources(),
+                file("assumptions.yaml", Assumption.File.class).assumptions());
+    }
+
+    public RuleBase rules() {
+        return rules;
+    }
+
+    /** The card of the rule with that sentence. */
+    public RuleCard card(String ruleName) {
+        return rules.cardsByName().get(ruleName);
+    }
+
+    public Collection<RuleCard> cards() {
+        return rules.cardsByName().values();
+    }
+
+    public Collection<ThresholdEntry> thresholds() {
+        return thresholds.values();
+    }
+
+    public Collection<Threshold> numbers() {
+        return numbers.values();
+    }
+
+    /** The number behind an id, in SI; an unknown id is a defect. */
+    public double number(String id) {
+        Threshold threshold = numbers.get(id);
+        if (threshold == null) {
+            throw new IllegalArgumentException("no threshold '" + id + "'");
+        }
+        return threshold.value();
+    }
+
+    public Collection<Source> sources() {
+        return sources.values();
+    }
+
+    /** A source spelled out: its title, or the plain words of a mark. */
+    public String sourceTitle(String key) {
+        Source source = sources.get(key);
+        return source != null ? source.title() : switch (key) {
+            case "common-practice" -> "common practice, no published source";
+            case "from-memory" -> "a number from memory, to be checked";
+            default -> throw new IllegalArgumentException("no source '" + key + "'");
+        };
+    }
+
+    public List<Assumption> assumptions() {
+        return assumptions;
+    }
+
+    /** What is taken for a fact in a zone when nobody stated it. */
+    public Optional<Assumption> assumption(String fact, Zone zone) {
+        return assumptions.stream().filter(a -> a.fits(fact, zone)).findFirst();
+    }
+
+    private static <T extends Record> T file(String name, Class<T> type) {
+        return YamlReader.read("rules/" + name,
+                Knowledge.class.getClassLoader().getResourceAsStream(FOLDER + name), type);
+    }
+
+    private static <T> Map<String, T> byKey(List<T> values, Function<T, String> key) {
+        return values.stream().collect(Collectors.toMap(key, v -> v, (a, b) -> {
+            throw new IllegalStateException("'" + key.apply(a) + "' stands twice");
+        }, LinkedHashMap::new));
+    }
+}

@@ -1,0 +1,160 @@
+package unthrum.reasoning.engine;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import unthrum.facts.Conclusion;
+import unthrum.facts.Fact;
+import unthrum.facts.Threshold;
+import unthrum.knowledge.RuleCard;
+import unthrum.reasoning.engine.RuleShape.Condition;
+import unthrum.reasoning.engine.RuleShape.Sense;
+import unthrum.reasoning.engine.RuleShape.Test;
+import unthrum.reasoning.engine.Silence.Looked;
+import unthrum.reasoning.engine.Silence.Outcome;
+import unthrum.reasoning.engine.Silence.Value;
+
+/**
+ * Evaluates the compiled tests of a silent rule, one by one, against the facts of a live session. The tests are the
+ * very predicates that the engine uses, so the trace and the engine cannot disagree.
+ */
+final class Silences {
+
+    private final Collection<?> objects;
+    private final String panel;
+
+    /** @param objects all facts and conclusions of the session */
+    Silences(Collection<?> objects, String panel) {
+        this.objects = objects;
+        this.panel = panel;
+    }
+
+    /** One trace for each fact that the rule could have spoken about, the nearest miss first. */
+    List<Silence> of(RuleCard rule, RuleShape shape) {
+        Optional<Condition> anchor = shape.conditions().stream()
+                .filter(c -> c.sense() == Sense.ONE && c.type() != Threshold.class).findFirst();
+        List<?> abouts = anchor.map(c -> candidates(c.type())).orElse(List.of());
+        List<Silence> traces = new ArrayList<>();
+        if (abouts.isEmpty()) {
+            traces.add(trace(rule, shape, Optional.empty(), null));
+        }
+        for (Object about : abouts) {
+            traces.add(trace(rule, shape, Optional.of(about), anchor.orElseThrow()));
+        }
+        traces.sort(Comparator.comparingLong(Silence::failures));
+        return traces;
+    }
+
+    private Silence trace(RuleCard rule, RuleShape shape, Optional<Object> about, Condition anchor) {
+        Map<String, Object> bound = new HashMap<>();
+        List<Looked> looked = new ArrayList<>();
+        for (Condition condition : shape.conditions()) {
+            List<?> candidates = condition == anchor ? List.of(about.orElseThrow()) : candidates(condition.type());
+            looked.addAll(look(condition, candidates, bound));
+        }
+        return new Silence(rule, about, looked);
+    }
+
+    private List<Looked> look(Condition condition, List<?> candidates, Map<String, Object> bound) {
+        List<Looked> best = null;
+        Object chosen = null;
+        for (Object candidate : candidates) {
+            bound.put(condition.variable(), candidate);
+            List<Looked> tried = tests(condition, candidate, bound);
+            if (best == null || failures(tried) < failures(best)) {
+                best = tried;
+                chosen = candidate;
+            }
+        }
+        bound.put(condition.variable(), chosen);
+        String kind = condition.type().getSimpleName();
+        boolean met = best != null && failures(best) == 0;
+        if (condition.sense() == Sense.NONE) {
+            return List.of(new Looked(kind, text(condition), met ? Outcome.FAILED : Outcome.HELD,
+                    met ? Optional.of(chosen) : Optional.empty(), List.of(), false, OptionalDouble.empty()));
+        }
+        if (best == null) {
+            return List.of(new Looked(kind, text(condition), Outcome.NOTHING_TO_LOOK_AT, Optional.empty(), List.of(),
+                    false, OptionalDouble.empty()));
+        }
+        return best;
+    }
+
+    private static String text(Condition condition) {
+        return String.join(", ", condition.tests().stream().map(Test::text).toList());
+    }
+
+    private List<Looked> tests(Condition condition, Object candidate, Map<String, Object> bound) {
+        List<Looked> looked = new ArrayList<>();
+        String kind = condition.type().getSimpleName();
+        for (Test test : condition.tests()) {
+            List<Value> values = values(test, candidate, bound);
+            boolean known = test.variables().stream().allMatch(v -> bound.get(v) != null);
+            Outcome outcome = !known ? Outcome.NOTHING_TO_LOOK_AT
+                    : holds(test, bound) ? Outcome.HELD : Outcome.FAILED;
+            looked.add(new Looked(kind, test.text(), outcome, Optional.of(candidate), values,
+                    values.stream().anyMatch(Silences::assumed), margin(values)));
+        }
+        if (looked.isEmpty()) {
+            looked.add(new Looked(kind, "", Outcome.HELD, Optional.of(candidate), List.of(), false,
+                    OptionalDouble.empty()));
+        }
+        return looked;
+    }
+
+    private static boolean holds(Test test, Map<String, Object> bound) {
+        Object[] arguments = test.variables().stream().map(bound::get).toArray();
+        try {
+            return test.predicate().getPredicate().test(arguments);
+        } catch (Exception e) {
+            throw new IllegalStateException("cannot evaluate '" + test.text() + "'", e);
+        }
+    }
+
+    private static List<Value> values(Test test, Object candidate, Map<String, Object> bound) {
+        List<Value> values = new ArrayList<>();
+        for (String component : test.own()) {
+            if (Components.has(candidate, component)) {
+                values.add(new Value(candidate, component, Components.value(candidate, component)));
+            }
+        }
+        for (RuleShape.Reference reference : test.others()) {
+            Object owner = bound.get(reference.variable());
+            if (owner != null && Components.has(owner, reference.component())) {
+                values.add(new Value(owner, reference.component(), Components.value(owner, reference.component())));
+            }
+        }
+        return values;
+    }
+
+    private static boolean assumed(Value value) {
+        return value.owner() instanceof Fact fact && fact.assumed().contains(value.component());
+    }
+
+    private static OptionalDouble margin(List<Value> values) {
+        return values.size() == 2 && values.get(0).value() instanceof Double mine
+                && values.get(1).value() instanceof Double theirs
+                ? OptionalDouble.of(mine - theirs) : OptionalDouble.empty();
+    }
+
+    private static long failures(List<Looked> looked) {
+        return looked.stream().filter(l -> l.outcome() != Outcome.HELD).count();
+    }
+
+    private List<?> candidates(Class<?> type) {
+        return objects.stream().filter(type::isInstance).filter(this::isNear)
+                .sorted(Comparator.comparing(Object::toString)).toList();
+    }
+
+    private boolean isNear(Object object) {
+        if (object instanceof Conclusion conclusion) {
+            return conclusion.place().isVehicle() || conclusion.place().panel().equals(panel);
+        }
+        return !(object instanceof Fact fact) || fact.panel().isEmpty() || fact.panel().equals(panel);
+    }
+}
