@@ -1,0 +1,56 @@
+package unthrum.physics;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * What a bay may ring at: its first mode for each way its edges may be held. Edges are never ideal, so the answer is a
+ * range, from hinged to clamped and, on a curved bay, from sliding to fixed, which matters more.
+ *
+ * @param first the first mode by support
+ */
+public record Ringing(Map<Support, Mode> first) {
+
+    public Ringing {
+        first = Map.copyOf(first);
+    }
+
+    /** The first modes of a bay, or why the theory does not hold for it. */
+    public static Estimate<Ringing> of(Skin skin, Bay bay) {
+        return betweenRibs(skin, bay, 0);
+    }
+
+    /** The same for the clear bay beside or between ribs that clamp that many (0 to 2) of the ends of its length. */
+    public static Estimate<Ringing> betweenRibs(Skin skin, Bay bay, int ribbedEnds) {
+        Map<Support, Mode> first = new EnumMap<>(Support.class);
+        for (Support support : Support.values()) {
+            Estimate<Mode> mode = ShellModes.lowest(skin, bay, support, ribbedEnds);
+            if (!mode.isWithin()) {
+                return Estimate.outside(mode.reason());
+            }
+            first.put(support, mode.value());
+        }
+        return Estimate.within(new Ringing(first));
+    }
+
+    /** Lowest to highest first frequency, Hz. */
+    public Band frequency() {
+        return range(Mode::frequency);
+    }
+
+    /** Least and greatest share of the first mode's energy that is bending, 0 to 1. */
+    public double leastBendingShare() {
+        return range(Mode::bendingShare).lower();
+    }
+
+    public double greatestBendingShare() {
+        return range(Mode::bendingShare).upper();
+    }
+
+    private Band range(ToDoubleFunction<Mode> value) {
+        return new Band(
+                first.values().stream().mapToDouble(value).min().orElseThrow(),
+                first.values().stream().mapToDouble(value).max().orElseThrow());
+    }
+}

@@ -1,0 +1,108 @@
+package unthrum.physics;
+
+/**
+ * Frequencies of evenly curved rectangular bays; a flat bay is the case without curvature.
+ *
+ * <p>Edges free to slide: f² = f_bend² + Eh (β²/Rx + α²/Ry)² / [(α² + β²)² m'' 4π²] with α = mπ/a, β = nπ/b and
+ * f_bend of the flat plate (Soedel; Leissa, NASA SP-288; from memory). Finite elements agree within 1.5 % with hinged
+ * and 5 % with clamped edges. The lowest mode is often not (1, 1). Edges unable to slide: {@link FixedShell}, within
+ * 1 % of the finite elements seen.
+ *
+ * <p>Range: thin (thickness up to a tenth of the shorter side) and shallow (rise up to a tenth of its span).
+ */
+public final class ShellModes {
+
+    /** Half-waves searched each way. */
+    static final int MOST_HALF_WAVES = 20;
+
+    /** Thickness over shorter side up to which plates count as thin; from memory of plate textbooks. */
+    static final double THIN = 0.1;
+
+    /** Rise over span up to which the shallow theory is used here; textbooks (Vlasov) allow a fifth. */
+    static final double SHALLOW = 0.1;
+
+    /** Beam shapes of one symmetry each way in the Ritz solution: ten in all, more where the mode is finer. */
+    private static final int LEAST_SHAPES = 5;
+
+    private static final int MOST_SHAPES = 10;
+
+    private ShellModes() {}
+
+    /** The lowest mode over all half-waves, or why the theory does not hold for this bay. */
+    public static Estimate<Mode> lowest(Skin skin, Bay bay, Support support) {
+        return lowest(skin, bay, support, 0);
+    }
+
+    /**
+     * The same for a bay that ends at ribs: they clamp that many (0 to 2) of its two ends across the length, however
+     * softly the other edges are held.
+     */
+    public static Estimate<Mode> lowest(Skin skin, Bay bay, Support support, int ribbedEnds) {
+        String reason = outside(skin, bay);
+        if (!reason.isEmpty()) {
+            return Estimate.outside(reason);
+        }
+        Mode sliding = lowestSliding(skin, bay, support.clamped(), ribbedEnds);
+        if (Math.max(sliding.lengthHalfWaves(), sliding.widthHalfWaves()) == MOST_HALF_WAVES) {
+            return Estimate.outside("the lowest mode has more half-waves than are searched");
+        }
+        if (!support.fixed() || bay.isFlat()) {
+            return Estimate.within(sliding);
+        }
+        boolean clamped = support.clamped() || ribbedEnds == 2;
+        return Estimate.within(FixedShell.lowest(
+                skin, bay, clamped, shapes(sliding.lengthHalfWaves()), shapes(sliding.widthHalfWaves())));
+    }
+
+    /** One mode on edges free to slide in the skin's plane. */
+    public static Mode sliding(Skin skin, Bay bay, boolean clamped, int m, int n) {
+        return sliding(skin, bay, ends(clamped ? 2 : 0, m), ends(clamped ? 2 : 0, n), m, n);
+    }
+
+    private static int shapes(int halfWaves) {
+        return Math.max(LEAST_SHAPES, Math.min(MOST_SHAPES, halfWaves / 2 + 4));
+    }
+
+    private static Mode lowestSliding(Skin skin, Bay bay, boolean clamped, int ribbedEnds) {
+        Mode lowest = null;
+        for (int m = 1; m <= MOST_HALF_WAVES; m++) {
+            BeamMode x = ends(clamped ? 2 : ribbedEnds, m);
+            for (int n = 1; n <= MOST_HALF_WAVES; n++) {
+                Mode mode = sliding(skin, bay, x, ends(clamped ? 2 : 0, n), m, n);
+                if (lowest == null || mode.frequency() < lowest.frequency()) {
+                    lowest = mode;
+                }
+            }
+        }
+        return lowest;
+    }
+
+    private static BeamMode ends(int clampedEnds, int m) {
+        return switch (clampedEnds) {
+            case 0 -> BeamMode.hinged(m);
+            case 1 -> BeamMode.hingedClamped(m);
+            default -> BeamMode.clamped(m);
+        };
+    }
+
+    private static Mode sliding(Skin skin, Bay bay, BeamMode x, BeamMode y, int m, int n) {
+        double bending = PlateModes.frequency(skin, bay.length(), bay.width(), x, y);
+        double along = Math.pow(m / bay.length(), 2);
+        double across = Math.pow(n / bay.width(), 2);
+        double curvature = (across * bay.lengthCurvature() + along * bay.widthCurvature()) / (along + across);
+        double stretching =
+                skin.membraneStiffness() * curvature * curvature / (skin.surfaceDensity() * 4 * Math.PI * Math.PI);
+        double square = bending * bending + stretching;
+        return new Mode(Math.sqrt(square), bending * bending / square, m, n);
+    }
+
+    private static String outside(Skin skin, Bay bay) {
+        if (skin.thickness() > THIN * bay.shorterSide()) {
+            return "the skin is too thick for its span: thin-plate theory does not hold";
+        }
+        if (bay.riseOverSpan() > SHALLOW) {
+            return "the curve is too deep for its span: shallow-shell theory does not hold";
+        }
+        return "";
+    }
+}
