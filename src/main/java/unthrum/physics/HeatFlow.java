@@ -1,0 +1,89 @@
+package unthrum.physics;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Steady heat through a layup from the outside inward: the flow and the temperature at every face.
+ *
+ * @param flow       from the outside inward, W/m²; negative in winter
+ * @param resistance R of all layers and both surfaces, m²K/W
+ * @param faces      temperatures in °C: outer face, then every interface, last the inner face
+ */
+public record HeatFlow(double flow, double resistance, List<Double> faces) {
+    /** Passes by which gap resistances and temperatures settle together. */
+    private static final int PASSES = 12;
+
+    public HeatFlow {
+        faces = List.copyOf(faces);
+    }
+
+    /** Thermal transmittance U = 1/R, W/(m²·K). */
+    public double transmittance() {
+        return 1 / resistance;
+    }
+
+    /** Temperature of the inner face, °C: what a hand feels and where dew may form. */
+    public double innerFace() {
+        return faces.get(faces.size() - 1);
+    }
+
+    /** The hotter face of a layer counted from the outside, °C, to hold against the limit of its material. */
+    public double peak(int layer) {
+        return Math.max(faces.get(layer), faces.get(layer + 1));
+    }
+
+    /**
+     * Solves the layers in series (ISO 6946), with gap resistances at the temperatures that they bring about.
+     *
+     * @param outside      °C, in sun the sol-air temperature
+     * @param inside       °C
+     * @param outerSurface resistance, m²K/W
+     * @param innerSurface resistance, m²K/W
+     * @return empty where a gap is deeper than the formulas hold
+     */
+    public static Optional<HeatFlow> through(List<? extends HeatLayer> layers, HeatDirection direction,
+            double outside, double inside, double outerSurface, double innerSurface) {
+        Bounds.celsius("outside", outside);
+        Bounds.celsius("inside", inside);
+        Bounds.notNegative("inner surface resistance", innerSurface);
+        boolean gaps = false;
+        for (HeatLayer layer : layers) {
+            if (layer instanceof HeatLayer.AirGap gap) {
+                gaps = true;
+                if (!gap.inRange()) {
+                    return Optional.empty();
+                }
+            }
+        }
+        double[] faces = new double[layers.size() + 1];
+        Arrays.fill(faces, (outside + inside) / 2);
+        double[] resistances = new double[layers.size()];
+        double total = 0;
+        for (int pass = 0; pass < (gaps ? PASSES : 1); pass++) {
+            total = Bounds.notNegative("outer surface resistance", outerSurface) + innerSurface;
+            for (int i = 0; i < resistances.length; i++) {
+                double mean = (faces[i] + faces[i + 1]) / 2;
+                resistances[i] = layers.get(i).resistance(direction, mean, Math.abs(faces[i] - faces[i + 1]));
+                total += resistances[i];
+            }
+            spread(faces, resistances, outside, outerSurface, (outside - inside) / Bounds.positive("resistance", total));
+        }
+        return Optional.of(new HeatFlow((outside - inside) / total, total, Arrays.stream(faces).boxed().toList()));
+    }
+
+    /** The usual case: tabled surface resistances, dull faces, ordinary wind. */
+    public static Optional<HeatFlow> through(
+            List<? extends HeatLayer> layers, HeatDirection direction, double outside, double inside) {
+        return through(layers, direction, outside, inside, HeatDirection.OUTER_SURFACE, direction.innerSurface());
+    }
+
+    private static void spread(
+            double[] faces, double[] resistances, double outside, double outerSurface, double flow) {
+        faces[0] = outside - flow * outerSurface;
+        for (int i = 0; i < resistances.length; i++) {
+            faces[i + 1] = faces[i] - flow * resistances[i];
+        }
+    }
+}
