@@ -1,5 +1,7 @@
 package unthrum.reading;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 
 /** How Java names are written in files and on screens: BOX_SECTION is 'box section', payloadLeft 'payload left'. */
@@ -16,5 +18,17 @@ public final class Words {
     /** The key of a record component: spaces before capitals. */
     public static String key(String component) {
         return component.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
+    }
+
+    /** All words of an enum, in its order. */
+    static List<String> all(Class<?> enumType) {
+        return Arrays.stream(enumType.getEnumConstants()).map(c -> of((Enum<?>) c)).toList();
+    }
+
+    /** 'a, b or c'. */
+    static String either(List<String> words) {
+        String all = String.join(", ", words);
+        int last = all.lastIndexOf(", ");
+        return last < 0 ? all : all.substring(0, last) + " or " + all.substring(last + 2);
     }
 }

@@ -2,6 +2,8 @@ package unthrum.survey;
 
 import java.util.List;
 import java.util.Optional;
+import unthrum.reading.Between;
+import unthrum.reading.Count;
 import unthrum.reading.Dimension;
 import unthrum.reading.Measured;
 import unthrum.reading.Quantity;
@@ -13,7 +15,7 @@ public record PanelEntry(
         Zone zone,
         Optional<Skin> skin,
         @Says("The two sides, edge to edge: the first along the panel, the second across it")
-        @Measured(value = Dimension.LENGTH, from = "30 mm", to = "12 m") List<Quantity> size,
+        @Count(min = 2, max = 2) @Measured(value = Dimension.LENGTH, from = "30 mm", to = "12 m") List<Quantity> size,
         @Says("Flat, or how far the middle stands above the edges") Optional<Shape> shape,
         @Says("Whatever stiffens the panel along a line") Optional<List<Rib>> ribs,
         @Says("What the middle answers to a knuckle: one word for the panel, or one for each bay in order")
@@ -80,7 +82,7 @@ public record PanelEntry(
             OpeningKind kind,
             @Says("Its diameter, or the longer side")
             @Measured(value = Dimension.LENGTH, from = "1 mm", to = "3 m") Optional<Quantity> size,
-            @Says("How many there are") Optional<Integer> count,
+            @Says("How many there are") @Between(from = 1, to = 500) Optional<Integer> count,
             Optional<OpeningState> state,
             @Says("Whether it must stay open; drains, breathers and vents always must")
             Optional<Boolean> mustStayOpen) {
@@ -90,16 +92,16 @@ public record PanelEntry(
     public record Fixing(
             FixingKind kind,
             @Says("Its middle: along, then across the panel")
-            @Measured(value = Dimension.LENGTH, from = "0 mm", to = "12 m") Optional<List<Quantity>> at,
+            @Count(min = 2, max = 2) @Measured(value = Dimension.LENGTH, from = "0 mm", to = "12 m") Optional<List<Quantity>> at,
             @Says("The diameter of the face that clamps")
             @Measured(value = Dimension.LENGTH, from = "1 mm", to = "1 m") Optional<Quantity> size,
-            Optional<Integer> count) {
+            @Between(from = 1, to = 500) Optional<Integer> count) {
     }
 
     /** A part that comes off for service. */
     public record Cover(
             CoverKind kind,
-            @Measured(value = Dimension.LENGTH, from = "10 mm", to = "3 m") Optional<List<Quantity>> size) {
+            @Count(min = 2, max = 2) @Measured(value = Dimension.LENGTH, from = "10 mm", to = "3 m") Optional<List<Quantity>> size) {
     }
 
     /** A hinged lid. */

@@ -2,6 +2,7 @@ package unthrum.survey;
 
 import java.util.List;
 import java.util.Optional;
+import unthrum.reading.Count;
 import unthrum.reading.Says;
 
 /** A surveyed vehicle with the client's aims and bounds. What is absent is unknown, never zero. */
@@ -12,5 +13,5 @@ public record Survey(
         @Says("What the client wants to gain, the weightiest first") List<Aim> aims,
         Optional<Limits> limits,
         @Says("What already lies on the shelf") Optional<List<StockEntry>> stock,
-        List<PanelEntry> panels) {
+        @Count(min = 1) List<PanelEntry> panels) {
 }

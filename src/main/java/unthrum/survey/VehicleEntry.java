@@ -2,6 +2,7 @@ package unthrum.survey;
 
 import java.util.List;
 import java.util.Optional;
+import unthrum.reading.Between;
 import unthrum.reading.Dimension;
 import unthrum.reading.Measured;
 import unthrum.reading.Quantity;
@@ -12,8 +13,8 @@ public record VehicleEntry(
         Body body,
         Drive drive,
         @Says("What the vehicle is for after the job") List<Use> use,
-        @Says("The year it was built") Optional<Integer> year,
-        @Says("How many cylinders the engine has") Optional<Integer> cylinders,
+        @Says("The year it was built") @Between(from = 1900, to = 2100) Optional<Integer> year,
+        @Says("How many cylinders the engine has") @Between(from = 1, to = 16) Optional<Integer> cylinders,
         @Says("The engine speed at which it annoys")
         @Measured(value = Dimension.ROTATION, from = "300 rpm", to = "12000 rpm") Optional<Quantity> engineSpeed,
         @Says("What may still be loaded by the papers, before this job")

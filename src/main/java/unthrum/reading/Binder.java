@@ -1,0 +1,158 @@
+package unthrum.reading;
+
+import java.lang.reflect.Type;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import unthrum.reading.RecordShape.Field;
+
+/**
+ * Binds nodes to the types of a record. A value that cannot be bound is reported and becomes null (an optional one
+ * becomes empty), so that the rest of the file is read and checked too.
+ */
+final class Binder {
+    static final String UNKNOWN = "unknown";
+    static final String NONE = "none";
+
+    private final Places places;
+
+    Binder(Places places) {
+        this.places = places;
+    }
+
+    /** The record that a node stands for, or null. */
+    Object record(Node node, Class<?> type, String path) {
+        places.put(path, node);
+        RecordShape shape = RecordShape.of(type);
+        if (node instanceof Node.Mapping mapping) {
+            return filled(mapping, shape, path);
+        }
+        if (node instanceof Node.Scalar word && shape.wordType() != null && !word.nothing()) {
+            Object constant = new ScalarBinder(places).word(word, shape.wordType(), path);
+            Object[] values = new Object[shape.fields().size()];
+            Arrays.fill(values, Optional.empty());
+            values[0] = constant;
+            return constant == null ? null : shape.make(values);
+        }
+        places.problem(node, path, node.shown(), Expected.record(shape), "");
+        return null;
+    }
+
+    private Object filled(Node.Mapping mapping, RecordShape shape, String path) {
+        Map<String, Node> given = keyed(mapping, path);
+        List<String> keys = shape.keys();
+        for (Node.Entry entry : mapping.entries()) {
+            if (entry.key() instanceof Node.Scalar key && !keys.contains(key.text())) {
+                unknownKey(key, keys, path);
+            }
+        }
+        Object[] values = new Object[keys.size()];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = component(mapping, given, shape.fields().get(i), path);
+        }
+        return shape.make(values);
+    }
+
+    private void unknownKey(Node.Scalar key, List<String> keys, String path) {
+        String remedy = Nearest.remedy(key.text(), keys);
+        String expected = remedy.isEmpty() ? "one of the keys " + Words.either(keys) : "a known key";
+        places.problem(key, path, "unknown key " + key.shown(), expected, remedy);
+    }
+
+    private Object component(Node.Mapping mapping, Map<String, Node> given, Field field, String path) {
+        Node node = given.get(field.key());
+        String inner = inside(path, field.key());
+        if (node != null) {
+            return value(node, field, inner);
+        }
+        if (field.optional()) {
+            return Optional.empty();
+        }
+        String where = path.isEmpty() ? "this file" : "'" + Expected.lastKey(path) + "'";
+        places.problem(mapping, inner, "no '" + field.key() + "' in " + where, Expected.of(field), "add the key");
+        return null;
+    }
+
+    /** The entries of a mapping by key; a key that is no word or stands there twice is reported. */
+    private Map<String, Node> keyed(Node.Mapping mapping, String path) {
+        Map<String, Node> values = new LinkedHashMap<>();
+        Map<String, Node> first = new LinkedHashMap<>();
+        for (Node.Entry entry : mapping.entries()) {
+            if (!(entry.key() instanceof Node.Scalar key) || key.nothing()) {
+                places.problem(entry.key(), path, entry.key().shown() + " in place of a key", "a word before the colon",
+                        "put text that holds brackets in quotes");
+                continue;
+            }
+            Node earlier = first.putIfAbsent(key.text(), key);
+            if (earlier == null) {
+                values.put(key.text(), entry.value());
+            } else {
+                places.problem(key, path, "the key " + key.shown() + " a second time (first in line "
+                        + earlier.line() + ")", "each key once", "delete one of the two");
+            }
+        }
+        return values;
+    }
+
+    private Object value(Node node, Field field, String path) {
+        places.put(path, node);
+        Type type = field.type();
+        Class<?> raw = RecordShape.raw(type);
+        boolean scalar = node instanceof Node.Scalar;
+        if (raw == Optional.class) {
+            boolean unknown = scalar && ((Node.Scalar) node).text().equals(UNKNOWN);
+            return unknown ? Optional.empty() : Optional.ofNullable(value(node, field.given(), path));
+        }
+        if (scalar && ((Node.Scalar) node).nothing()) {
+            places.problem(node, path, "nothing after '" + Expected.lastKey(path) + ":'", Expected.of(field),
+                    "write the value, or 'unknown' where a key may be left out");
+            return null;
+        }
+        if (raw == List.class) {
+            return list(node, field, path);
+        }
+        if (raw == Map.class) {
+            return map(node, field, path);
+        }
+        return raw.isRecord() && !ScalarBinder.reads(raw)
+                ? record(node, raw, path)
+                : new ScalarBinder(places).bind(node, field, path);
+    }
+
+    private List<?> list(Node node, Field field, String path) {
+        List<Object> values = new ArrayList<>();
+        Field item = field.inside(RecordShape.argument(field.type(), 0));
+        if (node instanceof Node.Sequence sequence) {
+            for (Node entry : sequence.items()) {
+                values.add(value(entry, item, path + "[" + values.size() + "]"));
+            }
+        } else if (!(node instanceof Node.Scalar scalar && scalar.text().equals(NONE))) {
+            values.add(value(node, item, path + "[0]"));
+        }
+        Count count = field.count();
+        if (count != null && (values.size() < count.min() || values.size() > count.max())) {
+            places.problem(node, path, values.size() + (values.size() == 1 ? " entry" : " entries") + " in '"
+                    + Expected.lastKey(path) + "'", Expected.of(field), "");
+        }
+        return Collections.unmodifiableList(values);
+    }
+
+    private Map<String, ?> map(Node node, Field field, String path) {
+        if (!(node instanceof Node.Mapping mapping)) {
+            places.problem(node, path, node.shown(), Expected.of(field), "");
+            return null;
+        }
+        Field item = field.inside(RecordShape.argument(field.type(), 1));
+        Map<String, Object> values = new LinkedHashMap<>();
+        keyed(mapping, path).forEach((key, value) -> values.put(key, value(value, item, inside(path, key))));
+        return Collections.unmodifiableMap(values);
+    }
+
+    private static String inside(String path, String key) {
+        return path.isEmpty() ? key : path + "." + key;
+    }
+}

@@ -1,0 +1,66 @@
+package unthrum.reading;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Where every value of a file stands, by its path ({@code panels[3].ribs[0].at}, keys as in the file, entries counted
+ * from 0), and the problems found so far.
+ */
+public final class Places {
+    private final String file;
+    private final Map<String, Node> nodes = new HashMap<>();
+    private final Set<String> faulty = new HashSet<>();
+    private final List<Problem> problems = new ArrayList<>();
+
+    Places(String file) {
+        this.file = file;
+    }
+
+    /** The line of the value at the path, or of the block around it when the value is not given. */
+    public int line(String path) {
+        return node(path).line();
+    }
+
+    /** Whether nothing is wrong with the value at the path or anything inside it. */
+    public boolean sound(String path) {
+        return !faulty.contains(path);
+    }
+
+    /** Reports a problem with the value at the path. */
+    public void problem(String path, String found, String expected, String remedy) {
+        problem(node(path), path, found, expected, remedy);
+    }
+
+    void problem(Node where, String path, String found, String expected, String remedy) {
+        problems.add(new Problem(file, where.line(), where.column(), found, expected, remedy));
+        String p = path;
+        while (faulty.add(p) && !p.isEmpty()) {
+            p = outer(p);
+        }
+    }
+
+    void put(String path, Node node) {
+        nodes.put(path, node);
+    }
+
+    List<Problem> problems() {
+        return problems;
+    }
+
+    private Node node(String path) {
+        String p = path;
+        while (!nodes.containsKey(p) && !p.isEmpty()) {
+            p = outer(p);
+        }
+        return nodes.get(p);
+    }
+
+    private static String outer(String path) {
+        return path.substring(0, Math.max(0, Math.max(path.lastIndexOf('.'), path.lastIndexOf('['))));
+    }
+}

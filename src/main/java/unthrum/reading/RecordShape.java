@@ -1,0 +1,88 @@
+package unthrum.reading;
+
+import java.lang.reflect.Constructor;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** A record type as its file writes it: the keys in order, with their types and marks. */
+record RecordShape(Class<?> type, List<Field> fields, Constructor<?> constructor) {
+    private static final ClassValue<RecordShape> SHAPES = new ClassValue<>() {
+        @Override
+        protected RecordShape computeValue(Class<?> type) {
+            return read(type);
+        }
+    };
+
+    /** One key; a mark that the component does not carry is null. */
+    record Field(String key, Type type, Measured measured, Between between, Count count, Says says) {
+        /** The same marks for what is inside a list, a map or an optional. */
+        Field inside(Type inner) {
+            return new Field(key, inner, measured, between, null, says);
+        }
+
+        /** The type within Optional, the counts kept. */
+        Field given() {
+            return optional() ? new Field(key, argument(type, 0), measured, between, count, says) : this;
+        }
+
+        boolean optional() {
+            return raw(type) == Optional.class;
+        }
+    }
+
+    static RecordShape of(Class<?> type) {
+        return SHAPES.get(type);
+    }
+
+    List<String> keys() {
+        return fields.stream().map(Field::key).toList();
+    }
+
+    /** The enum whose word alone may stand for the whole record, or null. */
+    Class<?> wordType() {
+        boolean alone = raw(fields.get(0).type()).isEnum() && fields.stream().skip(1).allMatch(Field::optional);
+        return alone ? raw(fields.get(0).type()) : null;
+    }
+
+    /** The record of these values, or null when its constructor refuses a partial one. */
+    Object make(Object... values) {
+        try {
+            return constructor.newInstance(values);
+        } catch (InvocationTargetException e) {
+            if (Arrays.asList(values).contains(null)) {
+                return null;
+            }
+            throw new IllegalStateException(type + " refuses what its marks allow", e.getCause());
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(type + " cannot be made", e);
+        }
+    }
+
+    static Class<?> raw(Type type) {
+        return (Class<?>) (type instanceof ParameterizedType generic ? generic.getRawType() : type);
+    }
+
+    static Type argument(Type type, int index) {
+        return ((ParameterizedType) type).getActualTypeArguments()[index];
+    }
+
+    private static RecordShape read(Class<?> type) {
+        RecordComponent[] components = type.getRecordComponents();
+        List<Field> fields = Arrays.stream(components).map(c -> new Field(Words.key(c.getName()),
+                c.getGenericType(), c.getAnnotation(Measured.class), c.getAnnotation(Between.class),
+                c.getAnnotation(Count.class), c.getAnnotation(Says.class))).toList();
+        try {
+            Constructor<?> constructor = type.getDeclaredConstructor(
+                    Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new));
+            constructor.setAccessible(true);
+            return new RecordShape(type, fields, constructor);
+        } catch (NoSuchMethodException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}
