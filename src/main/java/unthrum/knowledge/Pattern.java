@@ -27,10 +27,9 @@ public enum Pattern {
     WAIT("wait", Hold.class);
 
     private final String words;
-    private final Set<Class<? extends Conclusion>> conclusions;
+    private final Set<Class<?>> conclusions;
 
-    @SafeVarargs
-    Pattern(String words, Class<? extends Conclusion>... conclusions) {
+    Pattern(String words, Class<?>... conclusions) {
         this.words = words;
         this.conclusions = Set.of(conclusions);
     }

@@ -12,6 +12,7 @@ import org.drools.base.rule.Pattern;
 import org.drools.base.rule.RuleConditionElement;
 import org.drools.base.rule.constraint.Constraint;
 import org.drools.model.SingleConstraint;
+import org.drools.model.Variable;
 import org.drools.modelcompiler.constraints.LambdaConstraint;
 import org.kie.api.definition.rule.Rule;
 
@@ -63,7 +64,7 @@ record RuleShape(List<Condition> conditions) {
         SingleConstraint predicate = lambda.getEvaluator().getConstraint();
         String text = lambda.getPredicateInformation().getStringConstraint();
         List<String> variables = new ArrayList<>();
-        for (var variable : predicate.getVariables()) {
+        for (Variable<?> variable : predicate.getVariables()) {
             variables.add(name(variable.getName()));
         }
         List<Reference> others = new ArrayList<>();
