@@ -19,11 +19,17 @@ public record Bay(
         @Measured(Dimension.SHARE) double bendingShare,
         @Measured(Dimension.SHARE) double enoughCover,
         @Measured(Dimension.LEVEL) double gain,
-        @Measured(Dimension.LEVEL) double drive,
+        @Measured(Dimension.NUMBER) double drive,
         int worst,
         Set<String> assumed) implements Fact {
     @Override
     public Place place() {
         return new Place(panel, "bay " + number);
+    }
+
+    /** The same bay with its rank among all bays of the vehicle, 1 the worst. */
+    public Bay ranked(int rank) {
+        return new Bay(panel, number, length, width, span, area, tap, lowest, highest, bendingShare, enoughCover, gain,
+                drive, rank, assumed);
     }
 }

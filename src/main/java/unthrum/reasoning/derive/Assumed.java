@@ -1,0 +1,5 @@
+package unthrum.reasoning.derive;
+
+/** A fact that nobody stated, and what was taken for it. */
+public record Assumed(String fact, String value, String because, String source) {
+}

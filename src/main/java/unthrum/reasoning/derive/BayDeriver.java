@@ -1,0 +1,114 @@
+package unthrum.reasoning.derive;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import unthrum.facts.Bay;
+import unthrum.facts.Panel;
+import unthrum.facts.Rib;
+import unthrum.knowledge.Knowledge;
+import unthrum.physics.Band;
+import unthrum.physics.Coverage;
+import unthrum.physics.Damping;
+import unthrum.physics.Estimate;
+import unthrum.physics.Mode;
+import unthrum.physics.Ringing;
+import unthrum.physics.Sheet;
+import unthrum.physics.Skin;
+import unthrum.survey.Curve;
+import unthrum.survey.Metal;
+import unthrum.survey.Tap;
+
+/** Cuts a panel into bays and computes how each rings and what damping could do for it. */
+final class BayDeriver {
+
+    private final Knowledge knowledge;
+    private final Demand demand;
+
+    BayDeriver(Knowledge knowledge, Demand demand) {
+        this.knowledge = knowledge;
+        this.demand = demand;
+    }
+
+    List<Bay> bays(Panel panel, List<Rib> ribs, Optional<List<Tap>> taps) {
+        BayGrid grid = BayGrid.of(panel.length(), panel.width(), ribs);
+        List<Bay> bays = new ArrayList<>();
+        for (BayGrid.Span across : grid.alongWidth()) {
+            for (BayGrid.Span along : grid.alongLength()) {
+                bays.add(bay(panel, along, across, bays.size(), taps));
+            }
+        }
+        return bays;
+    }
+
+    private Bay bay(Panel panel, BayGrid.Span along, BayGrid.Span across, int index, Optional<List<Tap>> taps) {
+        unthrum.physics.Bay shape = shape(panel, along.length(), across.length());
+        Sheet sheet = sheet(panel);
+        Estimate<Ringing> ringing = ringing(sheet.skin(), shape, along.clampedEnds(), across.clampedEnds());
+        double knee = knowledge.number("damping/knee");
+        double enough = Coverage.knee(p -> Coverage.hinged(shape, sheet.poissonRatio(), p), knee);
+        Band range = ringing.isWithin() ? ringing.value().frequency() : null;
+        double bending = ringing.isWithin() ? ringing.value().greatestBendingShare() : Double.NaN;
+        return new Bay(panel.name(), index + 1, along.length(), across.length(),
+                Math.min(along.length(), across.length()), along.length() * across.length(), tap(taps, index),
+                range == null ? Double.NaN : range.lower(), range == null ? Double.NaN : range.upper(), bending,
+                enough, ringing.isWithin() ? gain(sheet, shape, ringing.value(), enough) : Double.NaN,
+                demand.drive(sheet.skin(), shape), 0, assumed(panel, taps));
+    }
+
+    private static Tap tap(Optional<List<Tap>> taps, int index) {
+        return taps.filter(t -> !t.isEmpty())
+                .map(t -> t.size() == 1 ? t.get(0) : index < t.size() ? t.get(index) : Tap.NOT_TAPPED)
+                .orElse(Tap.NOT_TAPPED);
+    }
+
+    private static Set<String> assumed(Panel panel, Optional<List<Tap>> taps) {
+        Set<String> assumed = new HashSet<>();
+        if (taps.isEmpty()) {
+            assumed.add("tap");
+        }
+        if (panel.assumed().contains("gauge") || panel.assumed().contains("curve") || panel.assumed().contains("rise")) {
+            assumed.addAll(Set.of("lowest", "highest", "bendingShare", "gain", "drive"));
+        }
+        return Set.copyOf(assumed);
+    }
+
+    static Sheet sheet(Panel panel) {
+        return panel.metal() == Metal.STEEL ? Sheet.steel(panel.gauge()) : Sheet.aluminium(panel.gauge());
+    }
+
+    /** The bay keeps the curvature of the whole panel. */
+    private static unthrum.physics.Bay shape(Panel panel, double length, double width) {
+        if (panel.curve() == Curve.FLAT || panel.rise() == 0) {
+            return unthrum.physics.Bay.flat(length, width);
+        }
+        unthrum.physics.Bay whole = panel.curve() == Curve.CROWNED
+                ? unthrum.physics.Bay.crowned(panel.length(), panel.width(), panel.rise())
+                : unthrum.physics.Bay.rolled(panel.length(), panel.width(), panel.rise());
+        return new unthrum.physics.Bay(length, width, whole.lengthCurvature(), whole.widthCurvature());
+    }
+
+    /** Ribs at the ends of one side only are held as clamps there; where both sides have ribs the longer is taken. */
+    private static Estimate<Ringing> ringing(Skin skin, unthrum.physics.Bay shape, int alongEnds, int acrossEnds) {
+        if (alongEnds >= acrossEnds) {
+            return Ringing.betweenRibs(skin, shape, alongEnds);
+        }
+        unthrum.physics.Bay turned = new unthrum.physics.Bay(shape.width(), shape.length(), shape.widthCurvature(),
+                shape.lengthCurvature());
+        return Ringing.betweenRibs(skin, turned, acrossEnds);
+    }
+
+    /** At best: by how much a usual damping sheet over the middle lowers the bay's own resonance. */
+    private double gain(Sheet sheet, unthrum.physics.Bay shape, Ringing ringing, double cover) {
+        Mode mode = ringing.first().values().stream()
+                .max(java.util.Comparator.comparingDouble(Mode::bendingShare)).orElseThrow();
+        UsualDamping usual = new UsualDamping(knowledge);
+        double composite = usual.on(sheet, mode).lossFactor();
+        double bare = knowledge.number("usual/bare-loss-factor");
+        double treated = Damping.modalLossFactor(bare, mode.bendingShare(),
+                Coverage.hinged(shape, sheet.poissonRatio(), cover), composite);
+        return Damping.levelReduction(bare, treated);
+    }
+}

@@ -1,0 +1,61 @@
+package unthrum.reasoning.derive;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import unthrum.knowledge.Knowledge;
+import unthrum.physics.Band;
+import unthrum.physics.Bay;
+import unthrum.physics.Excitation;
+import unthrum.physics.Skin;
+import unthrum.survey.Aim;
+import unthrum.survey.Survey;
+
+/** The bands in which the client wants quiet, each with its share of the weight: the first aim weighs most. */
+record Demand(Map<Band, Double> bands) {
+
+    static Demand of(Survey survey, Knowledge knowledge) {
+        Map<Band, Double> bands = new LinkedHashMap<>();
+        double total = 0;
+        int rank = 1;
+        for (Aim aim : survey.aims()) {
+            Band band = band(aim, survey, knowledge);
+            if (band != null) {
+                bands.merge(band, 1.0 / rank, Double::sum);
+                total += 1.0 / rank;
+            }
+            rank++;
+        }
+        if (bands.isEmpty()) {
+            return new Demand(Map.of(Band.ROAD_DRUMMING, 1.0));
+        }
+        double sum = total;
+        bands.replaceAll((band, weight) -> weight / sum);
+        return new Demand(bands);
+    }
+
+    private static Band band(Aim aim, Survey survey, Knowledge knowledge) {
+        return switch (aim) {
+            case ROAD_DRUMMING, RATTLES -> Band.ROAD_DRUMMING;
+            case ENGINE_NOISE, EXHAUST_DRONE -> engine(survey, knowledge);
+            case WIND_NOISE, RAIN_NOISE -> Band.WIND;
+            case SUMMER_HEAT, WINTER_COLD, CONDENSATION -> null;
+        };
+    }
+
+    private static Band engine(Survey survey, Knowledge knowledge) {
+        double revolutions = survey.vehicle().engineSpeed().map(q -> q.si() * 60)
+                .orElse(knowledge.number("usual/engine-speed") * 60);
+        int cylinders = survey.vehicle().cylinders().orElse((int) knowledge.number("usual/cylinders"));
+        double firing = Excitation.firingFrequency(revolutions, cylinders);
+        return new Band(firing / 2, firing * knowledge.number("usual/engine-orders"));
+    }
+
+    /** How strongly a bay answers to what the client wants quiet, by expected modes for each kg/m². */
+    double drive(Skin skin, Bay bay) {
+        double drive = 0;
+        for (Map.Entry<Band, Double> band : bands.entrySet()) {
+            drive += band.getValue() * Excitation.drive(skin, bay, band.getKey());
+        }
+        return drive;
+    }
+}

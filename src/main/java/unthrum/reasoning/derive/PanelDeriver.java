@@ -1,0 +1,147 @@
+package unthrum.reasoning.derive;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import unthrum.facts.Access;
+import unthrum.facts.Fact;
+import unthrum.facts.Heat;
+import unthrum.facts.Panel;
+import unthrum.facts.Rib;
+import unthrum.facts.Room;
+import unthrum.facts.Setting;
+import unthrum.facts.Surface;
+import unthrum.facts.Vehicle;
+import unthrum.knowledge.Knowledge;
+import unthrum.physics.Sheet;
+import unthrum.reading.Quantity;
+import unthrum.survey.Curve;
+import unthrum.survey.Dirt;
+import unthrum.survey.Face;
+import unthrum.survey.HeatSource;
+import unthrum.survey.Metal;
+import unthrum.survey.NoiseSource;
+import unthrum.survey.OldLayer;
+import unthrum.survey.Paint;
+import unthrum.survey.PanelEntry;
+import unthrum.survey.PanelEntry.Shape;
+import unthrum.survey.PanelEntry.Skin;
+import unthrum.survey.PanelEntry.SurfaceEntry;
+import unthrum.survey.Reach;
+import unthrum.survey.Rust;
+import unthrum.survey.Traffic;
+import unthrum.survey.Wetness;
+
+/** Turns one panel of the survey into facts. */
+final class PanelDeriver {
+
+    private final Knowledge knowledge;
+    private final BayDeriver bays;
+    private final SoundDeriver sound;
+    private final ClimateDeriver climate;
+
+    PanelDeriver(Knowledge knowledge, Vehicle vehicle, Demand demand) {
+        this.knowledge = knowledge;
+        this.bays = new BayDeriver(knowledge, demand);
+        this.sound = new SoundDeriver(knowledge);
+        this.climate = new ClimateDeriver(knowledge, vehicle);
+    }
+
+    PanelFacts derive(PanelEntry entry) {
+        Map<String, Assumed> taken = new LinkedHashMap<>();
+        List<Rib> ribs = ribs(entry, taken);
+        Panel panel = panel(entry, ribs, taken);
+        Room room = room(entry, answers(entry, taken));
+        List<Fact> facts = new ArrayList<>(List.of(panel, room, heat(entry, answers(entry, taken)),
+                access(entry, answers(entry, taken)), surface(entry, answers(entry, taken)),
+                setting(entry, answers(entry, taken))));
+        facts.addAll(ribs);
+        facts.addAll(bays.bays(panel, ribs, entry.tap()));
+        facts.addAll(new Fittings(entry, () -> answers(entry, taken)).facts());
+        facts.addAll(sound.facts(panel, room, facts));
+        facts.addAll(climate.facts(panel, facts));
+        return new PanelFacts(entry.panel(), facts, taken);
+    }
+
+    private Answers answers(PanelEntry entry, Map<String, Assumed> taken) {
+        return new Answers(knowledge, entry.zone(), taken);
+    }
+
+    private List<Rib> ribs(PanelEntry entry, Map<String, Assumed> taken) {
+        List<Rib> ribs = new ArrayList<>();
+        for (PanelEntry.Rib rib : entry.ribs().orElse(List.of())) {
+            Answers answers = answers(entry, taken);
+            double breadth = answers.quantity(rib.width(), "breadth", "rib width");
+            ribs.add(new Rib(entry.panel(), rib.kind(), rib.runs(), rib.at().si(), breadth, answers.assumed()));
+        }
+        return ribs;
+    }
+
+    private Panel panel(PanelEntry entry, List<Rib> ribs, Map<String, Assumed> taken) {
+        Answers answers = answers(entry, taken);
+        double length = entry.size().get(0).si();
+        double width = entry.size().get(1).si();
+        Metal metal = answers.word(entry.skin().map(Skin::metal), Metal.class, "metal");
+        double gauge = answers.quantity(entry.skin().flatMap(Skin::gauge), "gauge");
+        Curve curve = answers.word(entry.shape().map(Shape::curve), Curve.class, "curve", "shape");
+        double rise = curve == Curve.FLAT ? 0 : rise(entry, answers, curve == Curve.ROLLED
+                ? width : Math.min(length, width));
+        if (entry.ribs().isEmpty()) {
+            answers.restsOn("bays");
+        }
+        BayGrid grid = BayGrid.of(length, width, ribs);
+        Sheet sheet = metal == Metal.STEEL ? Sheet.steel(gauge) : Sheet.aluminium(gauge);
+        return new Panel(entry.panel(), entry.zone(), metal, gauge, length, width, length * width, curve, rise,
+                grid.alongLength().size() * grid.alongWidth().size(), sheet.surfaceDensity(), answers.assumed());
+    }
+
+    /** The rise as stated, or from the radius over the curved side: s²/8R, plane geometry of a shallow arc. */
+    private static double rise(PanelEntry entry, Answers answers, double curvedSide) {
+        Optional<Quantity> radius = entry.shape().flatMap(Shape::radius);
+        Optional<Quantity> stated = entry.shape().flatMap(Shape::rise);
+        return stated.isEmpty() && radius.isPresent()
+                ? curvedSide * curvedSide / (8 * radius.get().si())
+                : answers.quantity(stated, "rise");
+    }
+
+    private static Room room(PanelEntry entry, Answers answers) {
+        return new Room(entry.panel(), answers.quantity(entry.clearance(), "clearance"),
+                answers.word(entry.clearanceTo(), Face.class, "to", "clearance to"),
+                answers.flag(entry.liningOnRibs(), "liningOnRibs"), answers.assumed());
+    }
+
+    private static Heat heat(PanelEntry entry, Answers answers) {
+        HeatSource from = answers.word(entry.heat().map(PanelEntry.Heat::from), HeatSource.class, "from", "heat from");
+        double peak = answers.quantity(entry.heat().flatMap(PanelEntry.Heat::peak), "peak");
+        return new Heat(entry.panel(), from, peak, answers.assumed());
+    }
+
+    private static Access access(PanelEntry entry, Answers answers) {
+        Reach reach = answers.word(entry.reach(), Reach.class, "reach");
+        double reachable = switch (reach) {
+            case OPEN -> 1;
+            case NONE -> 0;
+            case PART -> answers.quantity(entry.reachable(), "reachable");
+        };
+        return new Access(entry.panel(), reach, reachable, answers.flag(entry.liftsOut(), "liftsOut"),
+                answers.assumed());
+    }
+
+    private static Surface surface(PanelEntry entry, Answers answers) {
+        Optional<SurfaceEntry> surface = entry.surface();
+        return new Surface(entry.panel(),
+                answers.word(surface.flatMap(SurfaceEntry::paint), Paint.class, "paint"),
+                answers.word(surface.flatMap(SurfaceEntry::dirt), Dirt.class, "dirt"),
+                answers.word(surface.flatMap(SurfaceEntry::rust), Rust.class, "rust"),
+                answers.word(surface.flatMap(SurfaceEntry::old), OldLayer.class, "old"), answers.assumed());
+    }
+
+    private static Setting setting(PanelEntry entry, Answers answers) {
+        return new Setting(entry.panel(), answers.word(entry.wet(), Wetness.class, "wet"),
+                answers.flag(entry.driesOut(), "driesOut"), answers.word(entry.traffic(), Traffic.class, "traffic"),
+                answers.flag(entry.nearEar(), "nearEar"),
+                answers.word(entry.nearNoise(), NoiseSource.class, "nearNoise"), answers.assumed());
+    }
+}

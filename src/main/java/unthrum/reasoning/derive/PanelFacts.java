@@ -1,0 +1,22 @@
+package unthrum.reasoning.derive;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import unthrum.facts.Fact;
+
+/**
+ * All facts of one panel, and the assumptions they rest on by the survey's key. Under the empty name: the vehicle.
+ */
+public record PanelFacts(String panel, List<Fact> facts, Map<String, Assumed> assumptions) {
+
+    /** The facts of one kind. */
+    public <F extends Fact> Stream<F> all(Class<F> kind) {
+        return facts.stream().filter(kind::isInstance).map(kind::cast);
+    }
+
+    /** The one fact of a kind that every panel has. */
+    public <F extends Fact> F the(Class<F> kind) {
+        return all(kind).findFirst().orElseThrow();
+    }
+}
