@@ -14,12 +14,12 @@ public record Bay(
         @Measured(Dimension.LENGTH) double span,
         @Measured(Dimension.AREA) double area,
         Tap tap,
-        @Measured(Dimension.FREQUENCY) double lowest,
-        @Measured(Dimension.FREQUENCY) double highest,
-        @Measured(Dimension.SHARE) double bendingShare,
+        @KnownAs("gauge") @Measured(Dimension.FREQUENCY) double lowest,
+        @KnownAs("gauge") @Measured(Dimension.FREQUENCY) double highest,
+        @KnownAs("shape") @Measured(Dimension.SHARE) double bendingShare,
         @Measured(Dimension.SHARE) double enoughCover,
-        @Measured(Dimension.LEVEL) double gain,
-        @Measured(Dimension.NUMBER) double drive,
+        @KnownAs("gauge") @Measured(Dimension.LEVEL) double gain,
+        @KnownAs("gauge") @Measured(Dimension.NUMBER) double drive,
         int worst,
         Set<String> assumed) implements Fact {
     @Override

@@ -11,8 +11,8 @@ public record Fixing(
         String panel,
         int number,
         FixingKind kind,
-        @Measured(Dimension.LENGTH) double size,
-        int count,
+        @KnownAs("fixing size") @Measured(Dimension.LENGTH) double size,
+        @KnownAs("fixing count") int count,
         Set<String> assumed) implements Fact {
     @Override
     public Place place() {

@@ -8,7 +8,7 @@ import unthrum.survey.HeatSource;
 /** The heat of the place at its worst. */
 public record Heat(
         String panel,
-        HeatSource from,
+        @KnownAs("heat from") HeatSource from,
         @Measured(Dimension.TEMPERATURE) double peak,
         Set<String> assumed) implements Fact {
 }

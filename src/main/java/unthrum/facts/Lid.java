@@ -9,6 +9,6 @@ import unthrum.survey.Holder;
 public record Lid(
         String panel,
         Holder holder,
-        @Measured(Dimension.MASS) double margin,
+        @KnownAs("lid margin") @Measured(Dimension.MASS) double margin,
         Set<String> assumed) implements Fact {
 }

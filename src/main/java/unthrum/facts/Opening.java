@@ -12,9 +12,9 @@ public record Opening(
         String panel,
         int number,
         OpeningKind kind,
-        @Measured(Dimension.LENGTH) double size,
-        int count,
-        OpeningState state,
+        @KnownAs("opening size") @Measured(Dimension.LENGTH) double size,
+        @KnownAs("opening count") int count,
+        @KnownAs("opening state") OpeningState state,
         boolean staysOpen,
         Set<String> assumed) implements Fact {
     @Override

@@ -16,9 +16,9 @@ public record Panel(
         @Measured(Dimension.LENGTH) double length,
         @Measured(Dimension.LENGTH) double width,
         @Measured(Dimension.AREA) double area,
-        Curve curve,
+        @KnownAs("shape") Curve curve,
         @Measured(Dimension.LENGTH) double rise,
-        int bays,
+        @KnownAs("ribs") int bays,
         @Measured(Dimension.SURFACE_DENSITY) double skinWeight,
         Set<String> assumed) implements Fact {
     @Override

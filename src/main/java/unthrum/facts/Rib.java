@@ -13,7 +13,7 @@ public record Rib(
         RibKind kind,
         Run runs,
         @Measured(Dimension.LENGTH) double at,
-        @Measured(Dimension.LENGTH) double breadth,
+        @KnownAs("rib width") @Measured(Dimension.LENGTH) double breadth,
         Set<String> assumed) implements Fact {
     @Override
     public Place place() {

@@ -9,7 +9,7 @@ import unthrum.survey.Face;
 public record Room(
         String panel,
         @Measured(Dimension.LENGTH) double clearance,
-        Face to,
+        @KnownAs("clearance to") Face to,
         boolean liningOnRibs,
         Set<String> assumed) implements Fact {
 }

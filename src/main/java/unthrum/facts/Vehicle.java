@@ -16,8 +16,8 @@ public record Vehicle(
         boolean stripDown,
         @Measured(Dimension.MASS) double payloadLeft,
         @Measured(Dimension.TEMPERATURE) double coldest,
-        @Measured(Dimension.TEMPERATURE) double indoor,
-        @Measured(Dimension.SHARE) double humidity,
+        @KnownAs("indoor temperature") @Measured(Dimension.TEMPERATURE) double indoor,
+        @KnownAs("indoor humidity") @Measured(Dimension.SHARE) double humidity,
         @Measured(Dimension.TEMPERATURE) double dewPoint,
         Set<String> assumed) implements Fact {
     @Override

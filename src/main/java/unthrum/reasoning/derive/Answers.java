@@ -1,6 +1,7 @@
 package unthrum.reasoning.derive;
 
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -33,9 +34,11 @@ final class Answers {
         return Set.copyOf(assumed);
     }
 
-    /** Marks a computed component as resting on an assumption. */
-    void restsOn(String component) {
-        assumed.add(component);
+    /** Notes that a list was left open: nothing is known to be there. */
+    void list(Optional<? extends List<?>> stated, String component, String key) {
+        if (stated.isEmpty()) {
+            assume(component, key);
+        }
     }
 
     double quantity(Optional<Quantity> stated, String component) {

@@ -88,13 +88,24 @@ final class PanelDeriver {
         Curve curve = answers.word(entry.shape().map(Shape::curve), Curve.class, "curve", "shape");
         double rise = curve == Curve.FLAT ? 0 : rise(entry, answers, curve == Curve.ROLLED
                 ? width : Math.min(length, width));
-        if (entry.ribs().isEmpty()) {
-            answers.restsOn("bays");
-        }
+        listsLeftOpen(entry, answers);
         BayGrid grid = BayGrid.of(length, width, ribs);
         Sheet sheet = metal == Metal.STEEL ? Sheet.steel(gauge) : Sheet.aluminium(gauge);
         return new Panel(entry.panel(), entry.zone(), metal, gauge, length, width, length * width, curve, rise,
                 grid.alongLength().size() * grid.alongWidth().size(), sheet.surfaceDensity(), answers.assumed());
+    }
+
+    /** Lists that the survey leaves open stand among the panel's assumed facts under their own keys. */
+    private static void listsLeftOpen(PanelEntry entry, Answers answers) {
+        answers.list(entry.ribs(), "bays", "ribs");
+        answers.list(entry.tap(), "tap", "tap");
+        answers.list(entry.openings(), "openings", "openings");
+        answers.list(entry.fixings(), "fixings", "fixings");
+        answers.list(entry.moving(), "moving", "moving");
+        answers.list(entry.covers(), "covers", "covers");
+        answers.list(entry.behind(), "behind", "behind");
+        answers.list(entry.missing(), "missing", "missing");
+        answers.list(entry.loose(), "loose", "loose");
     }
 
     /** The rise as stated, or from the radius over the curved side: s²/8R, plane geometry of a shallow arc. */

@@ -1,0 +1,75 @@
+package unthrum.reasoning;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import unthrum.facts.Hold;
+import unthrum.facts.Opening;
+import unthrum.facts.Place;
+import unthrum.knowledge.Knowledge;
+import unthrum.material.Catalogue;
+import unthrum.material.Layer;
+import unthrum.material.Material;
+import unthrum.reasoning.derive.PanelFacts;
+import unthrum.reasoning.engine.Judgement;
+
+/** Decides one panel from its case: weighs the wants, searches the layup, and gives the verdict. */
+public final class Advisor {
+
+    private final Knowledge knowledge;
+    private final Catalogue catalogue;
+
+    public Advisor(Knowledge knowledge, Catalogue catalogue) {
+        this.knowledge = knowledge;
+        this.catalogue = catalogue;
+    }
+
+    /** @param judgements all conclusions on the panel and on the vehicle */
+    public PanelAdvice advise(PanelFacts facts, List<Judgement> judgements) {
+        Case panel = new Case(facts, judgements);
+        List<WeighedWant> wants = WeighedWant.of(panel, knowledge);
+        LayupSearch search = new LayupSearch(panel, wants, knowledge, catalogue);
+        boolean held = panel.own(Hold.class).stream().anyMatch(h -> h.conclusion().place().isWholePanel())
+                && wants.stream().anyMatch(WeighedWant::stands);
+        Layup layup = held ? Layup.NOTHING : search.best();
+        return new PanelAdvice(verdict(panel, held, layup), layup, closings(panel, wants), panel, wants,
+                search.considered(), search.ladder());
+    }
+
+    private static Verdict verdict(Case panel, boolean held, Layup layup) {
+        if (held) {
+            return Verdict.HOLD;
+        }
+        if (!layup.isEmpty()) {
+            boolean patchesOnly = layup.layers().stream().allMatch(l -> l.layer() == Layer.DAMPING);
+            return patchesOnly ? Verdict.PATCH : Verdict.COVER;
+        }
+        return panel.own(unthrum.facts.Question.class).isEmpty() ? Verdict.LEAVE_BARE : Verdict.ASK;
+    }
+
+    private List<Closing> closings(Case panel, List<WeighedWant> wants) {
+        List<Closing> closings = new ArrayList<>();
+        Limits limits = new Limits(panel, knowledge);
+        for (WeighedWant want : wants) {
+            if (want.layer() == Layer.SEAL && want.stands()) {
+                opening(panel, want.place()).ifPresent(o -> closings.add(new Closing(want, o, piece(o, limits))));
+            }
+        }
+        return closings;
+    }
+
+    private static Optional<Opening> opening(Case panel, Place place) {
+        return panel.facts().all(Opening.class).filter(o -> o.place().equals(place)).findFirst();
+    }
+
+    /** The cheapest closing piece that is large enough and breaks no limit. */
+    private Optional<Material> piece(Opening opening, Limits limits) {
+        return catalogue.of(Layer.SEAL).stream()
+                .filter(m -> m.size().stream().allMatch(side -> side.si() >= opening.size())
+                        || m.form() == Material.Form.ROLL && m.size().get(0).si() >= opening.size())
+                .filter(m -> limits.brokenBy(m).isEmpty())
+                .min(Comparator.comparing((Material m) -> m.price().amount().doubleValue() / m.inPack())
+                        .thenComparing(Material::material));
+    }
+}

@@ -1,0 +1,44 @@
+package unthrum.reasoning;
+
+import java.util.List;
+import java.util.Optional;
+import unthrum.material.Layer;
+
+/** The ordered layers on one panel, from the metal inward. */
+public record Layup(List<Laid> layers) {
+
+    public static final Layup NOTHING = new Layup(List.of());
+
+    public boolean isEmpty() {
+        return layers.isEmpty();
+    }
+
+    public Optional<Laid> of(Layer layer) {
+        return layers.stream().filter(l -> l.layer() == layer).findFirst();
+    }
+
+    public boolean has(Layer layer) {
+        return of(layer).isPresent();
+    }
+
+    /** Thickness of the stack toward the trim in m. */
+    public double thickness() {
+        return layers.stream().mapToDouble(Laid::stackThickness).sum();
+    }
+
+    /** Mass in kg. */
+    public double mass() {
+        return layers.stream().mapToDouble(Laid::mass).sum();
+    }
+
+    /** Price of what is used, in the catalogue's currency. */
+    public double price() {
+        return layers.stream().mapToDouble(Laid::price).sum();
+    }
+
+    @Override
+    public String toString() {
+        return isEmpty() ? "nothing"
+                : String.join(" + ", layers.stream().map(l -> l.material().material()).toList());
+    }
+}

@@ -1,0 +1,94 @@
+package unthrum.reasoning;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import unthrum.facts.Limit;
+import unthrum.facts.Limit.Bound;
+import unthrum.facts.Pairing;
+import unthrum.facts.Place;
+import unthrum.knowledge.Knowledge;
+import unthrum.material.Material;
+import unthrum.material.Material.Cell;
+import unthrum.reasoning.engine.Judgement;
+
+/** The limits on one panel's layup, and which of them a material or a whole layup breaks. */
+final class Limits {
+
+    private final List<Judgement> limits;
+    private final List<Judgement> pairings;
+    private final double bright;
+
+    Limits(Case panel, Knowledge knowledge) {
+        this.limits = panel.all(Limit.class);
+        this.pairings = panel.all(Pairing.class);
+        this.bright = knowledge.number("enough/bright-face");
+    }
+
+    /** The limits that a material breaks by itself, whatever lies with it. */
+    List<Judgement> brokenBy(Material material) {
+        return limits.stream().filter(j -> breaks(material, (Limit) j.conclusion())).toList();
+    }
+
+    /** The limits and pairings that a layup breaks as a whole. */
+    List<Judgement> brokenBy(Layup layup) {
+        List<Judgement> broken = new java.util.ArrayList<>(limits.stream()
+                .filter(j -> breaks(layup, (Limit) j.conclusion())).toList());
+        broken.addAll(pairings.stream().filter(j -> breaks(layup, (Pairing) j.conclusion())).toList());
+        return broken;
+    }
+
+    boolean admits(Layup layup) {
+        return brokenBy(layup).isEmpty();
+    }
+
+    /** The largest share of a place that a layer may cover there. */
+    OptionalDouble coverage(unthrum.material.Layer layer, Place place) {
+        return limits.stream().map(j -> (Limit) j.conclusion())
+                .filter(l -> l.bound() == Bound.COVERAGE && layer.matches(l.layer()) && place.within(l.place()))
+                .mapToDouble(Limit::value).min();
+    }
+
+    /** The thinnest stack that any limit asks for, in m. */
+    OptionalDouble stack() {
+        return limits.stream().map(j -> (Limit) j.conclusion()).filter(l -> l.bound() == Bound.STACK_THICKNESS)
+                .mapToDouble(Limit::value).min();
+    }
+
+    private boolean breaks(Material m, Limit limit) {
+        if (!m.layer().matches(limit.layer())) {
+            return false;
+        }
+        double value = limit.value();
+        return switch (limit.bound()) {
+            case LAYER_THICKNESS -> m.thickness().si() > value;
+            case SERVICE_TEMPERATURE -> m.serviceTo().si() < value;
+            case SERVICE_COLD -> m.serviceFrom().si() > value;
+            case HEAVY_ENOUGH -> m.surfaceDensity().si() < value;
+            case LIGHT_ENOUGH -> m.surfaceDensity().si() > value;
+            case BURN_RATE -> m.burnRate().isEmpty() || m.burnRate().get().si() > value;
+            case CLOSED_CELL -> m.cell() == Cell.OPEN || m.cell() == Cell.FIBRE;
+            case LIFTS_OUT -> !m.removable();
+            case NOT_BONDED -> m.bonding().sticks();
+            case BEARS_WEAR -> !m.bearsWear().orElse(false);
+            case PLAIN_FACE -> m.bearsWear().orElse(false);
+            case BRIGHT_FACE -> m.emissivity().isEmpty() || m.emissivity().get().si() > bright;
+            case STACK_THICKNESS, MASS, COVERAGE -> false;
+        };
+    }
+
+    private static boolean breaks(Layup layup, Limit limit) {
+        return switch (limit.bound()) {
+            case STACK_THICKNESS -> layup.thickness() > limit.value() + 1e-9;
+            case MASS -> layup.mass() > limit.value() + 1e-9;
+            default -> false;
+        };
+    }
+
+    private static boolean breaks(Layup layup, Pairing pairing) {
+        boolean both = layup.has(pairing.layer()) && layup.has(pairing.other());
+        return switch (pairing.tie()) {
+            case NEEDS -> layup.has(pairing.layer()) && !layup.has(pairing.other());
+            case NEVER_WITH -> both;
+        };
+    }
+}

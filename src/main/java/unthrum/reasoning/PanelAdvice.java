@@ -1,0 +1,67 @@
+package unthrum.reasoning;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import unthrum.facts.Caution;
+import unthrum.facts.Duty;
+import unthrum.facts.Hold;
+import unthrum.facts.Question;
+import unthrum.material.Layer;
+import unthrum.reasoning.derive.Assumed;
+import unthrum.reasoning.engine.Judgement;
+
+/**
+ * What one panel gets, with the whole case for and against it.
+ *
+ * @param wants      every want weighed against the vetoes
+ * @param considered every material that could serve a standing want, and what became of it
+ */
+public record PanelAdvice(Verdict verdict, Layup layup, List<Closing> closings, Case panel, List<WeighedWant> wants,
+                          List<Considered> considered, Optional<Ladder> ladder) {
+
+    public String name() {
+        return panel.panel();
+    }
+
+    /** The wants that the layup serves. */
+    public List<WeighedWant> served() {
+        return wants.stream().filter(WeighedWant::stands).filter(w -> layup.has(w.layer())
+                || w.layer() == Layer.SEAL && verdict != Verdict.HOLD).toList();
+    }
+
+    /** The wants that stand, but that no layup inside the limits serves. */
+    public List<WeighedWant> unserved() {
+        return wants.stream().filter(WeighedWant::stands).filter(w -> w.layer() != Layer.SEAL)
+                .filter(w -> !layup.has(w.layer())).toList();
+    }
+
+    /** The wants that a veto defeats. */
+    public List<WeighedWant> outvoted() {
+        return wants.stream().filter(w -> !w.stands()).toList();
+    }
+
+    public List<Judgement> duties() {
+        return panel.own(Duty.class);
+    }
+
+    public List<Judgement> cautions() {
+        return panel.own(Caution.class);
+    }
+
+    public List<Judgement> holds() {
+        return panel.own(Hold.class);
+    }
+
+    public List<Judgement> questions() {
+        return panel.own(Question.class);
+    }
+
+    /** What was assumed and matters: the assumptions behind wants, vetoes, limits that reject, holds and questions. */
+    public List<Assumed> restsOn() {
+        Stream<Judgement> limits = considered.stream().flatMap(c -> c.rejectedBy().stream());
+        Stream<Judgement> reasons = Stream.of(wants.stream().flatMap(WeighedWant::judgements), limits,
+                holds().stream(), questions().stream()).flatMap(s -> s);
+        return panel.assumptionsBehind(reasons);
+    }
+}
