@@ -3,6 +3,8 @@ package unthrum.material;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import unthrum.reading.Between;
+import unthrum.reading.Count;
 import unthrum.reading.Dimension;
 import unthrum.reading.Measured;
 import unthrum.reading.Money;
@@ -31,8 +33,8 @@ public record Material(
         @Says("Whether it comes off again without harm") boolean removable,
         Form form,
         @Says("One sheet or tile, or the width of the roll and its length")
-        @Measured(value = Dimension.LENGTH, from = "10 mm", to = "100 m") List<Quantity> size,
-        @Says("Sheets, tiles, rolls or pieces in a pack") int inPack,
+        @Measured(value = Dimension.LENGTH, from = "10 mm", to = "100 m") @Count(min = 2, max = 2) List<Quantity> size,
+        @Says("Sheets, tiles, rolls or pieces in a pack") @Between(from = 1, to = 1000) int inPack,
         @Says("The price of a pack, an invented typical one") Money price,
         @Measured(value = Dimension.CONDUCTIVITY, from = "0.005 W/mK", to = "400 W/mK")
         Optional<Quantity> conductivity,
@@ -80,7 +82,7 @@ public record Material(
             @Measured(value = Dimension.LENGTH, from = "0 mm", to = "2 mm") Quantity facing,
             @Measured(value = Dimension.STIFFNESS, from = "0 MPa", to = "300 GPa") Quantity facingModulus,
             @Measured(value = Dimension.FREQUENCY, from = "1 Hz", to = "10 kHz") Quantity at,
-            List<Point> points) {
+            @Count(min = 2) List<Point> points) {
 
         /** Shear modulus and loss factor at one temperature. */
         public record Point(
@@ -93,6 +95,11 @@ public record Material(
     /** Thermal resistance of the layer alone in m²K/W: thickness over conductivity (ISO 6946); 0 if unknown. */
     public double thermalResistance() {
         return conductivity.map(k -> thickness.si() / k.si()).orElse(0.0);
+    }
+
+    /** Mass over volume in kg/m³. */
+    public double density() {
+        return surfaceDensity.si() / thickness.si();
     }
 
     /** The area of a pack in m². */

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the known word that was probably meant. */
-final class Nearest {
+public final class Nearest {
     /** No known word is longer, and no typing mistake that is worth a guess. */
     private static final int LONGEST = 40;
 
@@ -29,7 +29,8 @@ final class Nearest {
         return Optional.ofNullable(nearest);
     }
 
-    static String remedy(String written, Collection<String> known) {
+    /** The nearest known word as a question for the reader of a problem; empty when none is near. */
+    public static String remedy(String written, Collection<String> known) {
         return to(written, known).map(Nearest::didYouMean).orElse("");
     }
 
