@@ -1,85 +1,133 @@
 package unthrum.physics;
 
+import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * How much of a mode's bending energy lies under a patch in the middle of a bay: all that a damping patch can reach.
+ * How much of the first mode's bending energy lies under a patch in the middle of a bay: all that a damping patch can
+ * reach.
  *
- * <p>The energy density is w_xx² + w_yy² + 2ν w_xx w_yy + 2(1 − ν) w_xy², integrated over the patch and over the bay
- * for a product of two beam shapes. Hinged edges have a closed form; clamped ones agree with a converged Ritz solution
- * within 0.005. The patch is taken as thin: it leaves the mode's shape as it was. Source: modal strain energy method
- * (Ungar and Kerwin 1962), from memory.
+ * <p>The energy density w_xx² + w_yy² + 2ν w_xx w_yy + 2(1 − ν) w_xy² of the mode is summed over a quarter of the bay;
+ * a patch's share is its part of the sum. Within 0.005 of finite elements for flat bays, hinged or clamped. On a curved
+ * bay with clamped, sliding edges the mode is a single product of beam shapes, up to 0.06 off. The patch is thin: it
+ * leaves the mode's shape as it was. Source: modal strain energy (Ungar and Kerwin 1962), from memory.
  */
 public final class Coverage {
 
-    private static final double STEP = 0.005;
+    private static final int CELLS = 64;
+    private static final double STEP = 0.02;
 
-    private Coverage() {}
+    /** Energy of the rectangle from the middle to cell (i, j). */
+    private final double[][] within;
 
-    /**
-     * First mode, hinged edges, patch of the bay's own proportions covering the area share p: with q = √p,
-     * s = sin(πq)/π, S = (q + s)/2, C = (q − s)/2, A = 1/a², B = 1/b²:
-     * 4 [S² − 2(1 − ν) AB/(A + B)² (S² − C²)].
-     */
-    public static double hinged(Bay bay, double poissonRatio, double areaShare) {
-        double q = Math.sqrt(areaShare);
-        double s = Math.sin(Math.PI * q) / Math.PI;
-        double big = (q + s) / 2;
-        double small = (q - s) / 2;
-        double a = Math.pow(bay.length(), -2);
-        double b = Math.pow(bay.width(), -2);
-        double mixed = 2 * (1 - poissonRatio) * a * b / Math.pow(a + b, 2);
-        return 4 * (big * big - mixed * (big * big - small * small));
+    private Coverage(double[][] within) {
+        this.within = within;
     }
 
-    /** First mode, clamped edges, patch of the bay's own proportions covering the area share p. */
-    public static double clamped(Bay bay, double poissonRatio, double areaShare) {
+    /** The first mode of a bay held in this way, or why it cannot be told. */
+    public static Estimate<Coverage> of(Skin skin, Bay bay, Support support) {
+        Support sliding = support.clamped() ? Support.CLAMPED_SLIDING : Support.HINGED_SLIDING;
+        return ShellModes.lowest(skin, bay, sliding).map(mode -> {
+            boolean ritz = bay.isFlat() ? support.clamped() : support.fixed();
+            ModeShape shape = ritz
+                    ? FixedShell.solve(skin, bay, support.clamped(), mode).shape()
+                    : ModeShape.single(support.clamped(), mode.lengthHalfWaves(), mode.widthHalfWaves());
+            return new Coverage(accumulate(energy(bay, skin.poissonRatio(), shape)));
+        });
+    }
+
+    /** Share under a patch of the bay's own proportions that covers this share of its area. */
+    public double share(double areaShare) {
         double side = Math.sqrt(areaShare);
-        return patch(bay, poissonRatio, true, 1, 1, side, side);
+        return patch(side, side);
+    }
+
+    /** Share under a patch over these shares of the length and of the width. */
+    public double patch(double lengthShare, double widthShare) {
+        return at(lengthShare * CELLS, widthShare * CELLS) / within[CELLS][CELLS];
     }
 
     /**
-     * Mode (m, n), patch in the middle over the given shares of the length and of the width.
-     *
-     * @param clamped edges held against turning, else hinged
+     * The coverage from which each further piece does less than an average piece: where the share's slope falls below
+     * one. A clamped bay's edges come late and would lift it again.
      */
-    public static double patch(
-            Bay bay, double poissonRatio, boolean clamped, int m, int n, double lengthShare, double widthShare) {
-        BeamShape x = clamped ? BeamShape.clamped(m) : BeamShape.hinged(m);
-        BeamShape y = clamped ? BeamShape.clamped(n) : BeamShape.hinged(n);
-        return energy(bay, poissonRatio, x, y, lengthShare, widthShare) / energy(bay, poissonRatio, x, y, 1, 1);
+    public double knee() {
+        return knee(this::share, 1);
     }
 
     /**
-     * The knee: the least coverage beyond which the effect grows by less than the given slope, or 1 if it never does.
-     * With a share of energy as effect and slope 1, each further piece from there on does less than an average piece.
+     * The least coverage beyond which the effect grows by less than the given slope, or 1 if it never does.
      *
      * @param effect of the coverage, 0 to 1, in any unit
      * @param leastGain slope of the effect per unit of coverage that is still worth it
      */
     public static double knee(DoubleUnaryOperator effect, double leastGain) {
         double before = effect.applyAsDouble(0);
-        for (double covered = STEP; covered < 1; covered += STEP) {
-            double now = effect.applyAsDouble(covered);
+        for (int i = 1; i * STEP <= 1; i++) {
+            double now = effect.applyAsDouble(i * STEP);
             if ((now - before) / STEP < leastGain) {
-                return covered - STEP;
+                return (i - 1) * STEP;
             }
             before = now;
         }
         return 1;
     }
 
-    private static double energy(Bay bay, double nu, BeamShape x, BeamShape y, double cx, double cy) {
-        double a = bay.length() * bay.length();
-        double b = bay.width() * bay.width();
-        double alongX = product(x, 2, 2, cx) * product(y, 0, 0, cy) / (a * a);
-        double alongY = product(x, 0, 0, cx) * product(y, 2, 2, cy) / (b * b);
-        double both = product(x, 0, 2, cx) * product(y, 0, 2, cy) / (a * b);
-        double twist = product(x, 1, 1, cx) * product(y, 1, 1, cy) / (a * b);
-        return alongX + alongY + 2 * nu * both + 2 * (1 - nu) * twist;
+    private double at(double x, double y) {
+        int i = Math.min(CELLS - 1, (int) x);
+        int j = Math.min(CELLS - 1, (int) y);
+        double u = x - i;
+        double v = y - j;
+        return (1 - u) * ((1 - v) * within[i][j] + v * within[i][j + 1])
+                + u * ((1 - v) * within[i + 1][j] + v * within[i + 1][j + 1]);
     }
 
-    private static double product(BeamShape shape, int first, int second, double share) {
-        return BeamShape.integral(t -> shape.at(t, first) * shape.at(t, second), -share / 2, share / 2);
+    private static double[][] accumulate(double[][] energy) {
+        double[][] sums = new double[CELLS + 1][CELLS + 1];
+        for (int i = 0; i < CELLS; i++) {
+            double row = 0;
+            for (int j = 0; j < CELLS; j++) {
+                row += energy[i][j];
+                sums[i + 1][j + 1] = sums[i][j + 1] + row;
+            }
+        }
+        return sums;
+    }
+
+    /** Energy density in the middle of each cell of the quarter between the bay's middle and one corner. */
+    private static double[][] energy(Bay bay, double nu, ModeShape shape) {
+        double[] places = new double[CELLS];
+        Arrays.setAll(places, i -> (i + 0.5) / CELLS / 2);
+        double[][][] x = ModeShape.samples(shape.clamped(), shape.lengthShapes(), places);
+        double[][][] y = ModeShape.samples(shape.clamped(), shape.widthShapes(), places);
+        double a = bay.length();
+        double b = bay.width();
+        double[][] xx = field(shape, x[2], y[0], 1 / (a * a));
+        double[][] yy = field(shape, x[0], y[2], 1 / (b * b));
+        double[][] xy = field(shape, x[1], y[1], 1 / (a * b));
+        double[][] energy = new double[CELLS][CELLS];
+        for (int i = 0; i < CELLS; i++) {
+            for (int j = 0; j < CELLS; j++) {
+                double sum = xx[i][j] + yy[i][j];
+                energy[i][j] = sum * sum + 2 * (1 - nu) * (xy[i][j] * xy[i][j] - xx[i][j] * yy[i][j]);
+            }
+        }
+        return energy;
+    }
+
+    private static double[][] field(ModeShape shape, double[][] x, double[][] y, double scale) {
+        double[][] field = new double[CELLS][CELLS];
+        for (int i = 0; i < CELLS; i++) {
+            for (int n = 0; n < y.length; n++) {
+                double along = 0;
+                for (int m = 0; m < x.length; m++) {
+                    along += shape.amplitudes()[m * y.length + n] * x[m][i];
+                }
+                for (int j = 0; j < CELLS; j++) {
+                    field[i][j] += scale * along * y[n][j];
+                }
+            }
+        }
+        return field;
     }
 }

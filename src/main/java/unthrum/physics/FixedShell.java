@@ -1,5 +1,6 @@
 package unthrum.physics;
 
+import java.util.Arrays;
 import unthrum.physics.SymmetricMatrix.Eigenpair;
 
 /**
@@ -12,8 +13,14 @@ import unthrum.physics.SymmetricMatrix.Eigenpair;
  */
 final class FixedShell {
 
+    /** Beam shapes of one symmetry each way: ten of both in all, more where the mode is finer. */
+    private static final int LEAST_SHAPES = 5;
+
+    private static final int MOST_SHAPES = 10;
+
     private final Skin skin;
     private final Bay bay;
+    private final boolean clamped;
     private final RitzTables tables;
     private final double membrane;
     private final double shear;
@@ -27,6 +34,7 @@ final class FixedShell {
     private FixedShell(Skin skin, Bay bay, boolean clamped, int firstX, int firstY, int countX, int countY) {
         this.skin = skin;
         this.bay = bay;
+        this.clamped = clamped;
         this.tables = clamped ? RitzTables.CLAMPED : RitzTables.HINGED;
         this.membrane = skin.membraneStiffness() / (1 - skin.poissonRatio() * skin.poissonRatio());
         this.shear = (1 - skin.poissonRatio()) / 2;
@@ -38,15 +46,27 @@ final class FixedShell {
         this.oddY = everySecond(3 - firstY, countY + 1);
     }
 
-    static Mode lowest(Skin skin, Bay bay, boolean clamped, int countX, int countY) {
-        Mode lowest = new Mode(Double.POSITIVE_INFINITY, 0, 0, 0);
+    /** A mode with its shape. */
+    record Solution(Mode mode, ModeShape shape) {}
+
+    /** The lowest mode of all four symmetries, given the mode on sliding edges to tell how fine a shape to expect. */
+    static Solution solve(Skin skin, Bay bay, boolean clamped, Mode sliding) {
+        int countX = shapes(sliding.lengthHalfWaves());
+        int countY = shapes(sliding.widthHalfWaves());
+        Solution lowest = null;
         for (int firstX = 1; firstX <= 2; firstX++) {
             for (int firstY = 1; firstY <= 2; firstY++) {
-                Mode mode = new FixedShell(skin, bay, clamped, firstX, firstY, countX, countY).solve();
-                lowest = mode.frequency() < lowest.frequency() ? mode : lowest;
+                Solution next = new FixedShell(skin, bay, clamped, firstX, firstY, countX, countY).solve();
+                if (lowest == null || next.mode().frequency() < lowest.mode().frequency()) {
+                    lowest = next;
+                }
             }
         }
         return lowest;
+    }
+
+    private static int shapes(int halfWaves) {
+        return Math.max(LEAST_SHAPES, Math.min(MOST_SHAPES, halfWaves / 2 + 4));
     }
 
     private static int[] everySecond(int first, int count) {
@@ -57,21 +77,24 @@ final class FixedShell {
         return indices;
     }
 
-    private Mode solve() {
+    private Solution solve() {
         double[][] bending = bending();
-        double[][] stiffness = membraneOfDeflection(bending);
+        double[][] stiffness = bay.isFlat() ? copy(bending) : withStretching(bending);
         Eigenpair pair = SymmetricMatrix.lowest(stiffness);
-        double omega = Math.sqrt(pair.value() / skin.surfaceDensity());
         double[] vector = pair.vector();
         double bent = 0;
-        int strongest = 0;
         for (int i = 0; i < bending.length; i++) {
             bent += vector[i] * SymmetricMatrix.dot(bending[i], vector);
-            strongest = Math.abs(vector[i]) > Math.abs(vector[strongest]) ? i : strongest;
         }
-        int m = shapesX[strongest / shapesY.length];
-        int n = shapesY[strongest % shapesY.length];
-        return new Mode(omega / (2 * Math.PI), Math.min(1, bent / pair.value()), m, n);
+        double frequency = Math.sqrt(pair.value() / skin.surfaceDensity()) / (2 * Math.PI);
+        ModeShape shape = new ModeShape(clamped, shapesX, shapesY, vector);
+        int[] halfWaves = shape.strongest();
+        return new Solution(
+                new Mode(frequency, Math.min(1, bent / pair.value()), halfWaves[0], halfWaves[1]), shape);
+    }
+
+    private static double[][] copy(double[][] matrix) {
+        return Arrays.stream(matrix).map(double[]::clone).toArray(double[][]::new);
     }
 
     /** D ∫(∇²w)² per area for each pair of shapes. */
@@ -96,7 +119,7 @@ final class FixedShell {
     }
 
     /** Bending plus what stretching adds once u and v have settled: Kww − Kwi Kii⁻¹ Kiw. */
-    private double[][] membraneOfDeflection(double[][] bending) {
+    private double[][] withStretching(double[][] bending) {
         double kx = bay.lengthCurvature();
         double ky = bay.widthCurvature();
         double nu = skin.poissonRatio();

@@ -5,8 +5,9 @@ package unthrum.physics;
  *
  * <p>f = √(D/m'') / 2π · √(βx⁴/a⁴ + βy⁴/b⁴ + 2 Hx Hy/(a²b²)) with β and H of the beam that is held like the plate's
  * edges. Hinged all round this is Navier's exact solution; otherwise it is Warburton's one-term Rayleigh estimate, an
- * upper bound that is 0.2 to 0.4 % high in the first mode of a clamped plate. Poisson's ratio enters only through D.
- * Sources: Leissa, NASA SP-160; Warburton 1954; for springs along the edges Warburton and Edney 1984; from memory.
+ * upper bound that is 0.2 to 0.3 % high in the first mode of a clamped plate and up to 0.6 % in the next
+ * three. Poisson's ratio enters only through D. Sources: Leissa, NASA SP-160; Warburton 1954; for springs along the
+ * edges Warburton and Edney 1984; from memory.
  */
 public final class PlateModes {
 

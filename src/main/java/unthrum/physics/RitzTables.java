@@ -1,5 +1,7 @@
 package unthrum.physics;
 
+import java.util.function.DoubleUnaryOperator;
+
 /**
  * Integrals over a unit length of the functions that {@link FixedShell} builds its motion from: beam shapes φ for the
  * deflection, hinged or clamped, and sines s = √2 sin iπξ for the motion in the skin's plane.
@@ -50,7 +52,7 @@ final class RitzTables {
         return (i + j) % 2 == 0 ? 0 : 4.0 * i * j / (i * i - j * j);
     }
 
-    private static double[] samples(java.util.function.DoubleUnaryOperator f) {
+    private static double[] samples(DoubleUnaryOperator f) {
         double[] samples = new double[POINTS + 1];
         for (int k = 0; k <= POINTS; k++) {
             samples[k] = f.applyAsDouble((double) k / POINTS - 0.5);

@@ -21,11 +21,6 @@ public final class ShellModes {
     /** Rise over span up to which the shallow theory is used here; textbooks (Vlasov) allow a fifth. */
     static final double SHALLOW = 0.1;
 
-    /** Beam shapes of one symmetry each way in the Ritz solution: ten in all, more where the mode is finer. */
-    private static final int LEAST_SHAPES = 5;
-
-    private static final int MOST_SHAPES = 10;
-
     private ShellModes() {}
 
     /** The lowest mode over all half-waves, or why the theory does not hold for this bay. */
@@ -50,17 +45,12 @@ public final class ShellModes {
             return Estimate.within(sliding);
         }
         boolean clamped = support.clamped() || ribbedEnds == 2;
-        return Estimate.within(FixedShell.lowest(
-                skin, bay, clamped, shapes(sliding.lengthHalfWaves()), shapes(sliding.widthHalfWaves())));
+        return Estimate.within(FixedShell.solve(skin, bay, clamped, sliding).mode());
     }
 
     /** One mode on edges free to slide in the skin's plane. */
     public static Mode sliding(Skin skin, Bay bay, boolean clamped, int m, int n) {
         return sliding(skin, bay, ends(clamped ? 2 : 0, m), ends(clamped ? 2 : 0, n), m, n);
-    }
-
-    private static int shapes(int halfWaves) {
-        return Math.max(LEAST_SHAPES, Math.min(MOST_SHAPES, halfWaves / 2 + 4));
     }
 
     private static Mode lowestSliding(Skin skin, Bay bay, boolean clamped, int ribbedEnds) {
