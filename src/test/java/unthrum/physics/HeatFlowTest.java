@@ -100,6 +100,20 @@ class HeatFlowTest {
         }
 
         @Test
+        @DisplayName("air in a gap with 8 K across it carries what convection research gives for such slots")
+        void convection() {
+            // at 10 °C: Ra = 1.22e8 * 8 * d^3, air conducts 0.025 W/(m K); both correlations from memory
+            double rayleighRoot = Math.cbrt(1.22e8 * 8) * 0.05;
+            double upright = 0.0605 * rayleighRoot * 0.025 / 0.05; // Elsherbiny, Raithby and Hollands 1982
+            double level = (1.44 + Math.cbrt(1.0 / 5830) * rayleighRoot) * 0.025 / 0.05; // Hollands and others 1976
+
+            assertThat(HeatDirection.HORIZONTAL.gapConvection(0.05, 8)).isCloseTo(upright, Percentage.withPercentage(5));
+            assertThat(HeatDirection.UP.gapConvection(0.05, 8)).isCloseTo(level, Percentage.withPercentage(12));
+            // ISO 6946 annex D for heat downward, from memory, by hand: 0.09 * 20^0.187 * 0.05^-0.44 = 0.5888
+            assertThat(HeatDirection.DOWN.gapConvection(0.05, 20)).isCloseTo(0.5888, within(1e-3));
+        }
+
+        @Test
         @DisplayName("a foil that faces the gap under a roof cuts the flow by a third or more; pressed flat it does nothing")
         void foil() {
             double dull = through(new AirGap(0.02, 0.9, 0.9));

@@ -98,6 +98,22 @@ class TransmissionLossTest {
         }
 
         @Test
+        @DisplayName("blocks 20 lg(fm) + 10 lg(loss factor) - 45 at its critical frequency (Sharp; constant from memory)")
+        void depthOfDip() {
+            double critical = SKIN.criticalFrequency().orElseThrow();
+            double sharp = 20 * Math.log10(critical * SKIN.surfaceMass()) + 10 * Math.log10(SKIN.lossFactor()) - 45;
+
+            assertThat(SKIN.transmissionLoss(critical)).isCloseTo(sharp, within(1.0));
+        }
+
+        @Test
+        @DisplayName("has in a band what it has at the centre, where the mass law runs straight")
+        void band() {
+            assertThat(SKIN.transmissionLoss(ThirdOctave.HZ_500))
+                    .isCloseTo(SKIN.transmissionLoss(ThirdOctave.HZ_500.centre()), within(0.05));
+        }
+
+        @Test
         @DisplayName("is outside the range of the formulas near its first resonance")
         void outsideItsRange() {
             assertThat(SKIN.transmissionLoss(ThirdOctave.HZ_125, 80)).isEmpty();
@@ -165,11 +181,32 @@ class TransmissionLossTest {
         }
 
         @Test
+        @DisplayName("dips less at resonance on a lossy spring")
+        void lossySpring() {
+            DoubleLeaf lossy = new DoubleLeaf(gap.skin(), gap.barrier(), new Decoupler(0.02, gap.decoupler().stiffness(), 0.4));
+
+            assertThat(lossy.transmissionLoss(gap.resonance())).isGreaterThan(gap.transmissionLoss(gap.resonance()) + 6);
+        }
+
+        @Test
+        @DisplayName("loses at coincidence what its skin alone loses there")
+        void coincidence() {
+            double critical = SKIN.criticalFrequency().orElseThrow();
+            DoubleLeaf limp = new DoubleLeaf(Leaf.limp(6.28), gap.barrier(), gap.decoupler());
+            DoubleLeaf stiff = new DoubleLeaf(SKIN, gap.barrier(), gap.decoupler());
+
+            assertThat(limp.transmissionLoss(critical) - stiff.transmissionLoss(critical))
+                    .isCloseTo(Leaf.limp(6.28).transmissionLoss(critical) - SKIN.transmissionLoss(critical), within(0.01));
+        }
+
+        @Test
         @DisplayName("rings lower on fibre than on air, by the square root of 1.4, and higher on stiff foam")
         void springs() {
             double air = Decoupler.air(0.01).stiffness();
 
             assertThat(air / Decoupler.openCell(0.01, 0, 0.1).stiffness()).isCloseTo(1.4, within(1e-9));
+            assertThat(Decoupler.openCell(0.01, 40e3, 0.1).stiffness())
+                    .isCloseTo(Decoupler.openCell(0.01, 0, 0.1).stiffness() + 4e6, within(1.0));
             assertThat(Decoupler.closedCell(0.01, 300e3, 0.1).stiffness()).isCloseTo(30e6, within(1.0)).isGreaterThan(air);
             assertThat(Decoupler.closedCell(0.01, 1e3, 0.1).stiffness()).isGreaterThan(0.7 * air);
         }
