@@ -1,6 +1,7 @@
 package unthrum.reasoning.derive;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import unthrum.physics.Mode;
 import unthrum.physics.Ringing;
 import unthrum.physics.Sheet;
 import unthrum.physics.Skin;
+import unthrum.physics.Support;
 import unthrum.survey.Curve;
 import unthrum.survey.Metal;
 import unthrum.survey.Tap;
@@ -47,14 +49,17 @@ final class BayDeriver {
         unthrum.physics.Bay shape = shape(panel, along.length(), across.length());
         Sheet sheet = sheet(panel);
         Estimate<Ringing> ringing = ringing(sheet.skin(), shape, along.clampedEnds(), across.clampedEnds());
-        double knee = knowledge.number("damping/knee");
-        double enough = Coverage.knee(p -> Coverage.hinged(shape, sheet.poissonRatio(), p), knee);
-        Band range = ringing.isWithin() ? ringing.value().frequency() : null;
-        double bending = ringing.isWithin() ? ringing.value().greatestBendingShare() : Double.NaN;
+        Estimate<Coverage> coverage = Coverage.of(sheet.skin(), shape, Support.HINGED_SLIDING);
+        double enough = coverage.isWithin()
+                ? Coverage.knee(coverage.value()::share, knowledge.number("damping/knee"))
+                : knowledge.number("usual/cover");
+        boolean known = ringing.isWithin() && coverage.isWithin();
+        Band range = known ? ringing.value().frequency() : null;
         return new Bay(panel.name(), index + 1, along.length(), across.length(),
                 Math.min(along.length(), across.length()), along.length() * across.length(), tap(taps, index),
-                range == null ? Double.NaN : range.lower(), range == null ? Double.NaN : range.upper(), bending,
-                enough, ringing.isWithin() ? gain(sheet, shape, ringing.value(), enough) : Double.NaN,
+                known ? range.lower() : Double.NaN, known ? range.upper() : Double.NaN,
+                known ? ringing.value().greatestBendingShare() : Double.NaN, enough,
+                known ? gain(sheet, ringing.value(), coverage.value().share(enough)) : Double.NaN,
                 demand.drive(sheet.skin(), shape), 0, assumed(panel, taps));
     }
 
@@ -101,14 +106,12 @@ final class BayDeriver {
     }
 
     /** At best: by how much a usual damping sheet over the middle lowers the bay's own resonance. */
-    private double gain(Sheet sheet, unthrum.physics.Bay shape, Ringing ringing, double cover) {
+    private double gain(Sheet sheet, Ringing ringing, double coveredShare) {
         Mode mode = ringing.first().values().stream()
-                .max(java.util.Comparator.comparingDouble(Mode::bendingShare)).orElseThrow();
-        UsualDamping usual = new UsualDamping(knowledge);
-        double composite = usual.on(sheet, mode).lossFactor();
+                .max(Comparator.comparingDouble(Mode::bendingShare)).orElseThrow();
+        double composite = new UsualDamping(knowledge).on(sheet, mode).lossFactor();
         double bare = knowledge.number("usual/bare-loss-factor");
-        double treated = Damping.modalLossFactor(bare, mode.bendingShare(),
-                Coverage.hinged(shape, sheet.poissonRatio(), cover), composite);
+        double treated = Damping.modalLossFactor(bare, mode.bendingShare(), coveredShare, composite);
         return Damping.levelReduction(bare, treated);
     }
 }
