@@ -15,7 +15,7 @@ public record Opening(
         @KnownAs("opening size") @Measured(Dimension.LENGTH) double size,
         @KnownAs("opening count") int count,
         @KnownAs("opening state") OpeningState state,
-        boolean staysOpen,
+        @KnownAs("must stay open") boolean staysOpen,
         Set<String> assumed) implements Fact {
     @Override
     public Place place() {

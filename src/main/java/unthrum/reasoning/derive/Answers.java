@@ -59,7 +59,11 @@ final class Answers {
     }
 
     boolean flag(Optional<Boolean> stated, String component) {
-        return stated.orElseGet(() -> assume(component, Words.key(component)).equals("yes"));
+        return flag(stated, component, Words.key(component));
+    }
+
+    boolean flag(Optional<Boolean> stated, String component, String key) {
+        return stated.orElseGet(() -> assume(component, key).equals("yes"));
     }
 
     int count(Optional<Integer> stated, String component, String key) {

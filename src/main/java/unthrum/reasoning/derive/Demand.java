@@ -2,7 +2,6 @@ package unthrum.reasoning.derive;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import unthrum.knowledge.Knowledge;
 import unthrum.physics.Band;
 import unthrum.physics.Bay;
 import unthrum.physics.Excitation;
@@ -13,12 +12,15 @@ import unthrum.survey.Survey;
 /** The bands in which the client wants quiet, each with its share of the weight: the first aim weighs most. */
 record Demand(Map<Band, Double> bands) {
 
-    static Demand of(Survey survey, Knowledge knowledge) {
+    /** An engine is heard through panels up to about this multiple of its firing frequency. Common practice. */
+    private static final double ENGINE_ORDERS = 4;
+
+    static Demand of(Survey survey, Answers answers) {
         Map<Band, Double> bands = new LinkedHashMap<>();
         double total = 0;
         int rank = 1;
         for (Aim aim : survey.aims()) {
-            Band band = band(aim, survey, knowledge);
+            Band band = band(aim, survey, answers);
             if (band != null) {
                 bands.merge(band, 1.0 / rank, Double::sum);
                 total += 1.0 / rank;
@@ -33,21 +35,20 @@ record Demand(Map<Band, Double> bands) {
         return new Demand(bands);
     }
 
-    private static Band band(Aim aim, Survey survey, Knowledge knowledge) {
+    private static Band band(Aim aim, Survey survey, Answers answers) {
         return switch (aim) {
             case ROAD_DRUMMING, RATTLES -> Band.ROAD_DRUMMING;
-            case ENGINE_NOISE, EXHAUST_DRONE -> engine(survey, knowledge);
+            case ENGINE_NOISE, EXHAUST_DRONE -> engine(survey, answers);
             case WIND_NOISE, RAIN_NOISE -> Band.WIND;
             case SUMMER_HEAT, WINTER_COLD, CONDENSATION -> null;
         };
     }
 
-    private static Band engine(Survey survey, Knowledge knowledge) {
-        double revolutions = survey.vehicle().engineSpeed().map(q -> q.si() * 60)
-                .orElse(knowledge.number("usual/engine-speed") * 60);
-        int cylinders = survey.vehicle().cylinders().orElse((int) knowledge.number("usual/cylinders"));
+    private static Band engine(Survey survey, Answers answers) {
+        double revolutions = answers.quantity(survey.vehicle().engineSpeed(), "engineSpeed") * 60;
+        int cylinders = answers.count(survey.vehicle().cylinders(), "cylinders", "cylinders");
         double firing = Excitation.firingFrequency(revolutions, cylinders);
-        return new Band(firing / 2, firing * knowledge.number("usual/engine-orders"));
+        return new Band(firing / 2, firing * ENGINE_ORDERS);
     }
 
     /** How strongly a bay answers to what the client wants quiet, by expected modes for each kg/m². */

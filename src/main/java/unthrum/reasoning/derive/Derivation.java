@@ -31,7 +31,7 @@ public final class Derivation {
     public List<PanelFacts> of(Survey survey) {
         PanelFacts vehicle = vehicle(survey);
         PanelDeriver deriver = new PanelDeriver(knowledge, vehicle.the(Vehicle.class),
-                Demand.of(survey, knowledge));
+                Demand.of(survey, new Answers(knowledge, Zone.FLOOR, new LinkedHashMap<>())));
         List<PanelFacts> bundles = new ArrayList<>();
         bundles.add(vehicle);
         survey.panels().forEach(p -> bundles.add(deriver.derive(p)));

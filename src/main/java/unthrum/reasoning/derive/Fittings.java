@@ -49,7 +49,8 @@ record Fittings(PanelEntry entry, Supplier<Answers> answers) {
             double size = a.quantity(opening.size(), "size", "opening size");
             int count = a.count(opening.count(), "count", "opening count");
             OpeningState state = a.word(opening.state(), OpeningState.class, "state", "opening state");
-            boolean staysOpen = ALWAYS_OPEN.contains(opening.kind()) || opening.mustStayOpen().orElse(false);
+            boolean staysOpen = ALWAYS_OPEN.contains(opening.kind())
+                    || a.flag(opening.mustStayOpen(), "staysOpen", "must stay open");
             facts.add(new Opening(entry.panel(), number++, opening.kind(), size, count, state, staysOpen, a.assumed()));
         }
     }

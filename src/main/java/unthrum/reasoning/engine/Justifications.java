@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import org.drools.core.common.InternalFactHandle;
 import org.drools.tms.LogicalDependency;
+import org.drools.tms.SimpleMode;
 import org.drools.tms.TruthMaintenanceSystemEqualityKey;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.rule.FactHandle;
@@ -51,20 +52,13 @@ final class Justifications {
 
     private List<Reason> reasons(InternalFactHandle handle) {
         List<Reason> reasons = new ArrayList<>();
-        var beliefs = ((TruthMaintenanceSystemEqualityKey) handle.getEqualityKey()).getBeliefSet();
-        var steps = beliefs.fastIterator();
-        for (Object belief = beliefs.getFirst(); belief != null; belief = next(steps, belief)) {
-            LogicalDependency<?> dependency = ((org.drools.tms.SimpleMode) belief).getObject();
+        Object first = ((TruthMaintenanceSystemEqualityKey) handle.getEqualityKey()).getBeliefSet().getFirst();
+        for (SimpleMode belief = (SimpleMode) first; belief != null; belief = belief.getNext()) {
+            LogicalDependency<?> dependency = belief.getObject();
             reasons.add(reason(dependency.getJustifier()));
         }
         reasons.sort(Comparator.comparing((Reason r) -> r.rule().id()).thenComparing(r -> r.bindings().toString()));
         return reasons.stream().distinct().toList();
-    }
-
-    @SuppressWarnings("unchecked")
-    private static Object next(org.drools.core.util.FastIterator<?> steps, Object belief) {
-        return ((org.drools.core.util.FastIterator<org.drools.tms.SimpleMode>) steps)
-                .next((org.drools.tms.SimpleMode) belief);
     }
 
     private Reason reason(Match match) {
