@@ -4,7 +4,7 @@ package unthrum.physics;
  * Transmission loss of a limp, airtight leaf of surface mass m: nothing but its inertia holds the sound back.
  *
  * <p>Valid for frequencies well above the first resonance of the bay and well below coincidence
- * ({@link Leaf} adds coincidence). Handbook measurements on bare steel lie up to 6 dB from it, mostly
+ * ({@link Leaf} adds coincidence). Handbook measurements on bare steel lie up to 6 dB from that leaf, mostly
  * below (33 octave values: mean 1.6 dB, root mean square 3.1 dB).
  * Source: Bies, Hansen and Howard, Engineering Noise Control; Norton and Karczub, Fundamentals of Noise and
  * Vibration Analysis.
