@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -92,7 +93,7 @@ class CatalogueTest {
         }
 
         @ParameterizedTest(name = "{1} mm of {0}: {2} kg/m²")
-        @CsvFileSource(resources = "sheet-mass.csv", useHeadersInDisplayName = true, numLinesToSkip = 1)
+        @CsvFileSource(resources = "sheet-mass.csv", useHeadersInDisplayName = true)
         @DisplayName("sheet metal weighs what its density says")
         void sheetMass(String material, double thickness, double mass) {
             Material sheet = named(material);
@@ -102,7 +103,7 @@ class CatalogueTest {
         }
 
         @ParameterizedTest(name = "{0}, {1}: {2} to {3} kg/m³")
-        @CsvFileSource(resources = "densities.csv", useHeadersInDisplayName = true, numLinesToSkip = 1)
+        @CsvFileSource(resources = "densities.csv", useHeadersInDisplayName = true)
         @DisplayName("mass over volume is what such stuff can have (from memory)")
         void densityRange(String layer, String cell, double from, double to) {
             List<Material> group = all().stream()
@@ -114,10 +115,22 @@ class CatalogueTest {
         @Test
         @DisplayName("no material lies outside the table of densities")
         void noneWithoutRange() throws IOException {
-            try (var in = CatalogueTest.class.getResourceAsStream("densities.csv")) {
-                String table = new String(in.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
-                assertThat(all()).allSatisfy(m -> assertThat(table)
-                        .contains("\n" + m.layer().word() + ", " + Words.of(m.cell()) + ", "));
+            String table = text("densities.csv");
+            assertThat(all()).allSatisfy(m -> assertThat(table)
+                    .contains("\n" + m.layer().word() + ", " + Words.of(m.cell()) + ", "));
+        }
+
+        @Test
+        @DisplayName("what is published names a source that is on file, and something is")
+        void publishedSources() throws IOException {
+            String sources = text("/unthrum/rules/sources.yaml");
+            assertThat(all().stream().flatMap(m -> m.published().values().stream())).isNotEmpty()
+                    .allSatisfy(key -> assertThat(sources).contains("- source: " + key + "\n"));
+        }
+
+        private String text(String resource) throws IOException {
+            try (var in = CatalogueTest.class.getResourceAsStream(resource)) {
+                return new String(in.readAllBytes(), StandardCharsets.UTF_8);
             }
         }
     }
