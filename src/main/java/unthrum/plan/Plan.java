@@ -1,0 +1,40 @@
+package unthrum.plan;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import unthrum.facts.Caution;
+import unthrum.facts.Conclusion;
+import unthrum.facts.Duty;
+import unthrum.reasoning.derive.PanelFacts;
+import unthrum.reasoning.engine.Judgement;
+import unthrum.survey.Survey;
+
+/**
+ * The plan of a vehicle.
+ *
+ * @param vehicle  the facts of the vehicle itself
+ * @param forAll   conclusions for the job as a whole
+ * @param panels   every panel in the survey's order
+ * @param shopping what must be bought and what the shelf gives
+ * @param totals   mass and money against the limits
+ */
+public record Plan(Survey survey, PanelFacts vehicle, List<Judgement> forAll, List<PlannedPanel> panels,
+                   List<Purchase> shopping, Totals totals) {
+
+    public Optional<PlannedPanel> panel(String name) {
+        return panels.stream().filter(p -> p.name().equals(name)).findFirst();
+    }
+
+    public List<Judgement> duties() {
+        return conclusions(Duty.class).toList();
+    }
+
+    public List<Judgement> cautions() {
+        return conclusions(Caution.class).toList();
+    }
+
+    private Stream<Judgement> conclusions(Class<? extends Conclusion> kind) {
+        return forAll.stream().filter(j -> kind.isInstance(j.conclusion()));
+    }
+}

@@ -1,0 +1,49 @@
+package unthrum.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import unthrum.knowledge.Knowledge;
+import unthrum.material.Catalogue;
+import unthrum.reasoning.Advisor;
+import unthrum.reasoning.PanelAdvice;
+import unthrum.reasoning.derive.Derivation;
+import unthrum.reasoning.derive.PanelFacts;
+import unthrum.reasoning.engine.Judgement;
+import unthrum.reasoning.engine.RuleSession;
+import unthrum.survey.Survey;
+
+/** Plans a vehicle: derives its facts, lets the rules speak once, advises each panel and shares what is scarce. */
+public final class Planner {
+
+    private final Knowledge knowledge;
+    private final Catalogue catalogue;
+
+    public Planner(Knowledge knowledge, Catalogue catalogue) {
+        this.knowledge = knowledge;
+        this.catalogue = catalogue;
+    }
+
+    public Plan plan(Survey survey) {
+        List<PanelFacts> bundles = new Derivation(knowledge).of(survey);
+        Map<String, List<Judgement>> byPanel = judgements(bundles);
+        List<Judgement> vehicle = byPanel.getOrDefault("", List.of());
+        Advisor advisor = new Advisor(knowledge, catalogue);
+        List<PanelAdvice> advice = new ArrayList<>();
+        for (PanelFacts facts : bundles.subList(1, bundles.size())) {
+            List<Judgement> own = new ArrayList<>(byPanel.getOrDefault(facts.panel(), List.of()));
+            own.addAll(vehicle);
+            advice.add(advisor.advise(facts, own));
+        }
+        return new Sharing(survey, catalogue).share(bundles.get(0), vehicle, advice);
+    }
+
+    private Map<String, List<Judgement>> judgements(List<PanelFacts> bundles) {
+        try (RuleSession session = new RuleSession(knowledge)) {
+            bundles.forEach(b -> session.state(b.panel(), b.facts()));
+            return session.judgements(c -> true).stream()
+                    .collect(Collectors.groupingBy(j -> j.conclusion().place().panel()));
+        }
+    }
+}
