@@ -1,54 +1,32 @@
 package unthrum.cli;
 
-import java.io.*;
-import java.util.*;
-import java.nio.charset.StandardCharsets;
-import org.drools.model.Model;
-import org.drools.modelcompiler.KieBaseBuilder;
-import org.kie.api.KieBase;
-import org.kie.api.runtime.KieSession;
-import unthrum.facts.*;
-import unthrum.survey.*;
-import unthrum.reading.*;
-import org.drools.core.common.*;
-import org.drools.base.rule.*;
-import org.drools.base.definitions.rule.impl.RuleImpl;
+import java.nio.file.Path;
+import unthrum.knowledge.Knowledge;
+import unthrum.material.Catalogue;
+import unthrum.plan.*;
+import unthrum.reading.YamlReader;
+import unthrum.survey.Survey;
 
 public final class Main {
     public static void main(String[] a) throws Exception {
-        String res = "META-INF/kie/unthrum/unthrum/drools-model";
-        List<Model> models = new ArrayList<>();
-        try (BufferedReader r = new BufferedReader(new InputStreamReader(Main.class.getClassLoader().getResourceAsStream(res), StandardCharsets.UTF_8))) {
-            for (String l; (l = r.readLine()) != null; ) { System.out.println(l);
-                if (l.startsWith("Drools-Model-Version") ) continue;
-                models.add((Model) Class.forName(l).getDeclaredConstructor().newInstance());
-            }
+        long t0 = System.nanoTime();
+        Knowledge k = Knowledge.load();
+        long t1 = System.nanoTime();
+        Catalogue c = Catalogue.load();
+        Survey s = YamlReader.read(Path.of(a[0]), Survey.class);
+        long t2 = System.nanoTime();
+        Plan plan = new Planner(k, c).plan(s);
+        long t3 = System.nanoTime();
+        for (PlannedPanel p : plan.panels()) {
+            System.out.printf("%-28s %-10s %s  %.1f mm %.2f kg%n", p.name(), p.verdict(), p.layup(), p.layup().thickness() * 1e3, p.layup().mass());
+            p.advice().outvoted().forEach(w -> System.out.println("     outvoted " + w.layer() + " " + w.place() + " by " + w.vetoes().get(0).reasons().get(0).rule().id()));
+            p.advice().unserved().forEach(w -> System.out.println("     unserved " + w.layer() + " " + w.place()+" "+w.judgement().reasons().get(0).rule().id()));
+            p.advice().holds().forEach(w -> System.out.println("     hold " + w.conclusion()));
+            p.advice().questions().forEach(w -> System.out.println("     ask " + w.conclusion()));
+            p.leftOut().forEach(w -> System.out.println("     left out " + w.material().material()+ " " + w.patch() + " "+ w.why()));
         }
-        KieBase kb = KieBaseBuilder.createKieBaseFromModel(models);
-        KieSession s = kb.newKieSession();
-        s.insert(new Threshold("damping/short-span", 0.25, Dimension.LENGTH));
-        s.insert(new Threshold("damping/knee", 0.25, Dimension.SHARE));
-        s.insert(new Bay("roof", 1, .5, .4, .4, .2, Tap.RINGS, 10, 20, 1, .5, 10, 1, 1, Set.of("tap")));
-        s.insert(new Bay("roof", 2, .5, .4, .4, .2, Tap.DULL, 10, 20, 1, .5, 10, 1, 1, Set.of("tap")));
-        s.insert(new Bay("roof", 3, .5, .4, .4, .2, Tap.NOT_TAPPED, 10, 20, 1, .5, 10, 1, 1, Set.of("tap")));
-        s.insert(new Setting("roof", Wetness.DRY, true, Traffic.NONE, true, NoiseSource.NONE, Set.of()));
-        s.fireAllRules();
-        for (var o : s.getObjects()) System.out.println(o);
-        for (var p : kb.getKiePackages()) for (var r : p.getRules()) {
-            RuleImpl ri = (RuleImpl) r;
-            System.out.println(ri.getName() + " " + ri.getMetaData());
-            dump(ri.getLhs(), 1);
-        }
-        TruthMaintenanceSystem tms = TruthMaintenanceSystemFactory.get().getOrCreateTruthMaintenanceSystem((org.drools.core.common.ReteEvaluator) s);
-        for (var fh : s.getFactHandles()) {
-            InternalFactHandle h = (InternalFactHandle) fh;
-            System.out.println(h.getObject() + " -> " + h.getEqualityKey());
-        }
-    }
-    static void dump(Object o, int d) {
-        System.out.println("  ".repeat(d) + o.getClass().getSimpleName() + " " + o);
-        if (o instanceof GroupElement g) g.getChildren().forEach(c -> dump(c, d + 1));
-        if (o instanceof Pattern p) { for (var c : p.getConstraints()) System.out.println("  ".repeat(d + 1) + c.getClass() + " " + c + " " + Arrays.toString(c.getRequiredDeclarations()) + " " + c.getType());
-            System.out.println("  ".repeat(d+1)+p.getDeclarations()+" "+p.getDeclaration()); }
+        System.out.println(plan.totals());
+        plan.shopping().forEach(x -> System.out.println(x.material().material() + " " + x.area() + " " + x.packs() + " " + x.price()));
+        System.err.printf("knowledge %d ms, read %d ms, plan %d ms%n", (t1 - t0) / 1000000, (t2 - t1) / 1000000, (t3 - t2) / 1000000);
     }
 }

@@ -31,7 +31,7 @@ public final class Advisor {
         List<WeighedWant> wants = WeighedWant.of(panel, knowledge);
         LayupSearch search = new LayupSearch(panel, wants, knowledge, catalogue);
         boolean held = panel.own(Hold.class).stream().anyMatch(h -> h.conclusion().place().isWholePanel())
-                && wants.stream().anyMatch(WeighedWant::stands);
+                && wants.stream().anyMatch(w -> w.stands() || w.vetoes().stream().allMatch(Judgement::restsOnAssumption));
         Layup layup = held ? Layup.NOTHING : search.best();
         return new PanelAdvice(verdict(panel, held, layup), layup, closings(panel, wants), panel, wants,
                 search.considered(), search.ladder());
