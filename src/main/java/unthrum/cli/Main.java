@@ -20,6 +20,7 @@ public final class Main {
         for (PlannedPanel p : plan.panels()) {
             System.out.printf("%-28s %-10s %s  %.1f mm %.2f kg%n", p.name(), p.verdict(), p.layup(), p.layup().thickness() * 1e3, p.layup().mass());
             p.advice().outvoted().forEach(w -> System.out.println("     outvoted " + w.layer() + " " + w.place() + " by " + w.vetoes().get(0).reasons().get(0).rule().id()));
+            if (a.length > 1 && p.name().equals(a[1])) p.advice().considered().forEach(x -> System.out.println("     " + x.material().material() + " " + x.chosen() + " " + x.best() + " " + x.rejectedBy().stream().map(j -> j.conclusion() + " <- " + j.reasons().get(0).rule().id()).toList()));
             p.advice().unserved().forEach(w -> System.out.println("     unserved " + w.layer() + " " + w.place()+" "+w.judgement().reasons().get(0).rule().id()));
             p.advice().holds().forEach(w -> System.out.println("     hold " + w.conclusion()));
             p.advice().questions().forEach(w -> System.out.println("     ask " + w.conclusion()));
