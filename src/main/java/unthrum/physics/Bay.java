@@ -59,9 +59,14 @@ public record Bay(double length, double width, double lengthCurvature, double wi
         return lengthCurvature == 0 && widthCurvature == 0;
     }
 
-    /** The steeper of the two arcs' rise over its own side, (1 − cos θ)/(2θ) ≈ s/(8R). */
+    /** The steeper of the two arcs' rise over its own side, (1 − cos θ)/(2θ) with θ = s/(2R). */
     public double riseOverSpan() {
-        return Math.max(Math.abs(length * lengthCurvature), Math.abs(width * widthCurvature)) / 8;
+        return Math.max(riseOverSpan(length * lengthCurvature), riseOverSpan(width * widthCurvature));
+    }
+
+    private static double riseOverSpan(double angle) {
+        double theta = Math.abs(angle) / 2;
+        return theta == 0 ? 0 : (1 - Math.cos(theta)) / (2 * theta);
     }
 
     double shorterSide() {

@@ -54,6 +54,25 @@ class CurvedBayTest {
         void fixedEdges(Row row) {
             assertThat(first(row)).isCloseTo(row.number("f1_fe"), withinPercentage(2));
         }
+
+        static Stream<Row> deep() {
+            return ReferenceTable.rows("deep-curves.csv").stream();
+        }
+
+        @ParameterizedTest
+        @MethodSource("deep")
+        @DisplayName("even the deepest curves allowed stay within 1.5 % (hinged, sliding) and 2.5 % (all others)")
+        void deepCurves(Row row) {
+            Skin skin = Sheet.steel(row.number("thickness_mm") / 1000).skin();
+            Support support = Support.valueOf(row.text("support"));
+            Bay bay = Bay.curved(
+                    row.number("a_mm") / 1000,
+                    row.number("b_mm") / 1000,
+                    row.number("rise_a_mm") / 1000,
+                    row.number("rise_b_mm") / 1000);
+            assertThat(ShellModes.lowest(skin, bay, support).value().frequency())
+                    .isCloseTo(row.number("f1_fe"), withinPercentage(support == Support.HINGED_SLIDING ? 1.5 : 2.5));
+        }
     }
 
     @Nested
