@@ -43,11 +43,12 @@ public final class ShellModes {
         if (Math.max(sliding.lengthHalfWaves(), sliding.widthHalfWaves()) == MOST_HALF_WAVES) {
             return Estimate.outside("the lowest mode has more half-waves than are searched");
         }
-        if (!support.fixed() || bay.isFlat()) {
-            return Estimate.within(sliding);
-        }
-        boolean clamped = support.clamped() || ribbedEnds == 2;
-        return Estimate.within(FixedShell.solve(skin, bay, clamped, sliding).mode());
+        return Estimate.within(support.fixed() ? fixed(skin, bay, support.clamped() || ribbedEnds == 2, sliding) : sliding);
+    }
+
+    /** The lowest mode on edges unable to slide, from the one on edges that do; a flat bay does not tell them apart. */
+    static Mode fixed(Skin skin, Bay bay, boolean clamped, Mode sliding) {
+        return bay.isFlat() ? sliding : FixedShell.solve(skin, bay, clamped, sliding).mode();
     }
 
     /** One mode on edges free to slide in the skin's plane. */
@@ -55,15 +56,18 @@ public final class ShellModes {
         return sliding(skin, bay, ends(clamped ? 2 : 0, m), ends(clamped ? 2 : 0, n), m, n);
     }
 
+    /** Bending alone rises with m and n, so that a row ends where it passes the lowest mode found. */
     private static Mode lowestSliding(Skin skin, Bay bay, boolean clamped, int ribbedEnds) {
-        Mode lowest = null;
+        Mode lowest = new Mode(Double.POSITIVE_INFINITY, 1, 1, 1);
         for (int m = 1; m <= MOST_HALF_WAVES; m++) {
             BeamMode x = ends(clamped ? 2 : ribbedEnds, m);
             for (int n = 1; n <= MOST_HALF_WAVES; n++) {
-                Mode mode = sliding(skin, bay, x, ends(clamped ? 2 : 0, n), m, n);
-                if (lowest == null || mode.frequency() < lowest.frequency()) {
-                    lowest = mode;
+                BeamMode y = ends(clamped ? 2 : 0, n);
+                if (PlateModes.frequency(skin, bay.length(), bay.width(), x, y) > lowest.frequency()) {
+                    break;
                 }
+                Mode mode = sliding(skin, bay, x, y, m, n);
+                lowest = mode.frequency() < lowest.frequency() ? mode : lowest;
             }
         }
         return lowest;
