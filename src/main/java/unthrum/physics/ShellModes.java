@@ -1,5 +1,9 @@
 package unthrum.physics;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
 /**
  * Frequencies of evenly curved rectangular bays; a flat bay is the case without curvature.
  *
@@ -43,12 +47,31 @@ public final class ShellModes {
         if (Math.max(sliding.lengthHalfWaves(), sliding.widthHalfWaves()) == MOST_HALF_WAVES) {
             return Estimate.outside("the lowest mode has more half-waves than are searched");
         }
-        return Estimate.within(support.fixed() ? fixed(skin, bay, support.clamped() || ribbedEnds == 2, sliding) : sliding);
+        boolean clamped = support.clamped() || ribbedEnds == 2;
+        return Estimate.within(support.fixed() ? fixed(skin, bay, clamped, sliding) : sliding);
     }
 
     /** The lowest mode on edges unable to slide, from the one on edges that do; a flat bay does not tell them apart. */
     static Mode fixed(Skin skin, Bay bay, boolean clamped, Mode sliding) {
         return bay.isFlat() ? sliding : FixedShell.solve(skin, bay, clamped, sliding).mode();
+    }
+
+    /**
+     * All modes up to a frequency (Hz), lowest first, on hinged or clamped edges free to slide. Edges unable to slide
+     * lift those of a curved bay.
+     */
+    public static List<Mode> upTo(double frequency, Skin skin, Bay bay, boolean clamped) {
+        List<Mode> modes = new ArrayList<>();
+        for (int m = 1; PlateModes.hinged(skin, bay, m, 1) <= frequency; m++) {
+            for (int n = 1; PlateModes.hinged(skin, bay, m, n) <= frequency; n++) {
+                Mode mode = sliding(skin, bay, clamped, m, n);
+                if (mode.frequency() <= frequency) {
+                    modes.add(mode);
+                }
+            }
+        }
+        modes.sort(Comparator.comparingDouble(Mode::frequency));
+        return modes;
     }
 
     /** One mode on edges free to slide in the skin's plane. */
