@@ -10,6 +10,8 @@ package unthrum.physics;
  */
 public record Bay(double length, double width, double lengthCurvature, double widthCurvature) {
 
+    private static final int ITERATIONS = 40;
+
     public Bay {
         if (!(length > 0 && width > 0)) {
             throw new IllegalArgumentException("a bay needs a length and a width");
@@ -38,15 +40,14 @@ public record Bay(double length, double width, double lengthCurvature, double wi
 
     /**
      * Curvature of an arc from its length s and the rise r of its middle: with θ = s/(2R) half the angle,
-     * (1 − cos θ)/θ = 2r/s, found by Newton's method. Plane geometry. Holds up to a quarter turn in all (θ ≤ π/4).
+     * r = s θ/4 · (sin(θ/2)/(θ/2))², solved by iteration. Plane geometry. No arc is taken beyond a half circle.
      */
     static double curvature(double arc, double rise) {
-        double ratio = 2 * Math.abs(rise) / arc;
-        double theta = 2 * ratio;
-        for (int i = 0; i < 8 && theta > 0; i++) {
-            double error = (1 - Math.cos(theta)) / theta - ratio;
-            double slope = (theta * Math.sin(theta) - 1 + Math.cos(theta)) / (theta * theta);
-            theta -= error / slope;
+        double straight = 4 * Math.abs(rise) / arc;
+        double theta = straight;
+        for (int i = 0; i < ITERATIONS && theta > 0; i++) {
+            double half = theta / 2;
+            theta = Math.min(Math.PI / 2, straight * Math.pow(half / Math.sin(half), 2));
         }
         return Math.signum(rise) * 2 * theta / arc;
     }
@@ -59,9 +60,14 @@ public record Bay(double length, double width, double lengthCurvature, double wi
         return lengthCurvature == 0 && widthCurvature == 0;
     }
 
-    /** The steeper of the two arcs' rise over its own side, (1 − cos θ)/(2θ) ≈ s/(8R). */
+    /** The steeper of the two arcs' rise over its own side, (1 − cos θ)/(2θ) with θ = s/(2R). */
     public double riseOverSpan() {
-        return Math.max(Math.abs(length * lengthCurvature), Math.abs(width * widthCurvature)) / 8;
+        return Math.max(riseOverSpan(length * lengthCurvature), riseOverSpan(width * widthCurvature));
+    }
+
+    private static double riseOverSpan(double angle) {
+        double theta = Math.abs(angle) / 2;
+        return theta == 0 ? 0 : (1 - Math.cos(theta)) / (2 * theta);
     }
 
     double shorterSide() {

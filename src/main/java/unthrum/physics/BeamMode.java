@@ -1,5 +1,8 @@
 package unthrum.physics;
 
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+
 /**
  * One mode of a uniform beam of unit length, from which plate modes are built.
  *
@@ -7,6 +10,14 @@ package unthrum.physics;
  * @param slope H = ∫φ'² dξ for ∫φ² dξ = 1; the integral of φ''² with the work of end springs is β⁴
  */
 record BeamMode(double beta, double slope) {
+
+    private static final int TABLED = 40;
+    private static final BeamMode[] CLAMPED = table(BeamMode::findClamped);
+    private static final BeamMode[] HINGED_CLAMPED = table(BeamMode::findHingedClamped);
+
+    private static BeamMode[] table(IntFunction<BeamMode> mode) {
+        return IntStream.rangeClosed(1, TABLED).mapToObj(mode).toArray(BeamMode[]::new);
+    }
 
     /** Hinged at both ends: φ = √2 sin mπξ. */
     static BeamMode hinged(int m) {
@@ -19,6 +30,15 @@ record BeamMode(double beta, double slope) {
      * Source: Blevins, Formulas for Natural Frequency and Mode Shape, table 8-1 and appendix; from memory.
      */
     static BeamMode clamped(int m) {
+        return m <= TABLED ? CLAMPED[m - 1] : findClamped(m);
+    }
+
+    /** Clamped at one end, hinged at the other: tan β = tanh β, H = αβ(αβ − 1). Source as {@link #clamped}. */
+    static BeamMode hingedClamped(int m) {
+        return m <= TABLED ? HINGED_CLAMPED[m - 1] : findHingedClamped(m);
+    }
+
+    private static BeamMode findClamped(int m) {
         double asymptote = (m + 0.5) * Math.PI;
         double beta = asymptote;
         double sign = m % 2 == 1 ? 1 : -1;
@@ -29,8 +49,7 @@ record BeamMode(double beta, double slope) {
         return new BeamMode(beta, ab * (ab - 2));
     }
 
-    /** Clamped at one end, hinged at the other: tan β = tanh β, H = αβ(αβ − 1). Source as {@link #clamped}. */
-    static BeamMode hingedClamped(int m) {
+    private static BeamMode findHingedClamped(int m) {
         double beta = (m + 0.25) * Math.PI;
         for (int i = 0; i < 4; i++) {
             beta = m * Math.PI + Math.atan(Math.tanh(beta));
@@ -39,7 +58,8 @@ record BeamMode(double beta, double slope) {
         return new BeamMode(beta, ab * (ab - 1));
     }
 
-    private static double alpha(double beta) {
+    /** (cosh β − cos β)/(sinh β − sin β), of clamped beams: near one. */
+    static double alpha(double beta) {
         if (beta > 30) {
             return 1;
         }

@@ -6,7 +6,7 @@ import java.util.function.DoubleUnaryOperator;
  * Mode shape of a beam of unit length whose two ends are held alike by rotational springs, from hinge to clamp.
  *
  * <p>About the middle, ξ from −½ to ½: φ = cos βξ − cos(β/2) cosh βξ / cosh(β/2) for odd m, and the same with sines
- * for even m. The spring K = kL/EI gives the condition φ'' + Kφ' = 0 at ξ = ½, so 2β + K (tan β/2 + tanh β/2) = 0
+ * for even m, scaled to ∫φ² = 1 and positive beside ξ = −½. The spring K = kL/EI gives the condition φ'' + Kφ' = 0 at ξ = ½, so 2β + K (tan β/2 + tanh β/2) = 0
  * (odd m) or 2β + K (coth β/2 − cot β/2) = 0 (even m). Derived here from beam theory; K = 0 and K = ∞ return the
  * classical hinged and clamped beams.
  */
@@ -21,7 +21,24 @@ final class BeamShape {
     private BeamShape(int m, double beta) {
         this.m = m;
         this.beta = beta;
-        this.norm = 1 / Math.sqrt(integral(x -> Math.pow(raw(x, 0), 2), -0.5, 0.5));
+        double sign = Math.signum(raw(0.4 / m - 0.5, 0));
+        this.norm = sign / Math.sqrt(square());
+    }
+
+    /** ∫φ² before it is made one. */
+    private double square() {
+        double half = beta / 2;
+        double sign = m % 2 == 1 ? 1 : -1;
+        double end = end();
+        double trigonometric = 0.5 + sign * Math.sin(beta) / (2 * beta);
+        double hyperbolic = (Math.sinh(beta) / beta + sign) / 2;
+        double mixed = (Math.sin(half) * Math.cosh(half) + sign * Math.cos(half) * Math.sinh(half)) / beta;
+        return trigonometric - 2 * end * mixed + end * end * hyperbolic;
+    }
+
+    private double end() {
+        double half = beta / 2;
+        return m % 2 == 1 ? Math.cos(half) / Math.cosh(half) : Math.sin(half) / Math.sinh(half);
     }
 
     static BeamShape hinged(int m) {
@@ -74,15 +91,13 @@ final class BeamShape {
     }
 
     private double raw(double x, int derivative) {
-        double half = beta / 2;
         double scale = Math.pow(beta, derivative);
         double phase = derivative * Math.PI / 2;
         boolean even = m % 2 == 1;
         double trigonometric = even ? Math.cos(beta * x + phase) : Math.sin(beta * x + phase);
         boolean cosh = even == (derivative % 2 == 0);
         double hyperbolic = cosh ? Math.cosh(beta * x) : Math.sinh(beta * x);
-        double end = even ? Math.cos(half) / Math.cosh(half) : Math.sin(half) / Math.sinh(half);
-        return scale * (trigonometric - end * hyperbolic);
+        return scale * (trigonometric - end() * hyperbolic);
     }
 
     /** Simpson's rule. */

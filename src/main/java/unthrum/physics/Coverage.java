@@ -2,6 +2,7 @@ package unthrum.physics;
 
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.IntFunction;
 
 /**
  * How much of the first mode's bending energy lies under a patch in the middle of a bay: all that a damping patch can
@@ -14,7 +15,7 @@ import java.util.function.DoubleUnaryOperator;
  */
 public final class Coverage {
 
-    private static final int CELLS = 64;
+    private static final int CELLS = 48;
     private static final double STEP = 0.02;
 
     /** Energy of the rectangle from the middle to cell (i, j). */
@@ -96,10 +97,9 @@ public final class Coverage {
 
     /** Energy density in the middle of each cell of the quarter between the bay's middle and one corner. */
     private static double[][] energy(Bay bay, double nu, ModeShape shape) {
-        double[] places = new double[CELLS];
-        Arrays.setAll(places, i -> (i + 0.5) / CELLS / 2);
-        double[][][] x = ModeShape.samples(shape.clamped(), shape.lengthShapes(), places);
-        double[][][] y = ModeShape.samples(shape.clamped(), shape.widthShapes(), places);
+        double[][][] shapes = shape.clamped() ? Grid.CLAMPED : Grid.HINGED;
+        double[][][] x = select(shapes, shape.lengthShapes());
+        double[][][] y = select(shapes, shape.widthShapes());
         double a = bay.length();
         double b = bay.width();
         double[][] xx = field(shape, x[2], y[0], 1 / (a * a));
@@ -129,5 +129,31 @@ public final class Coverage {
             }
         }
         return field;
+    }
+
+    private static double[][][] select(double[][][] shapes, int[] which) {
+        return Arrays.stream(shapes)
+                .map(derivative -> Arrays.stream(which).mapToObj(m -> derivative[m]).toArray(double[][]::new))
+                .toArray(double[][][]::new);
+    }
+
+    /** Beam shapes and their derivatives in the middle of each cell: [derivative][shape][cell]. */
+    private static final class Grid {
+
+        static final double[][][] HINGED = samples(BeamShape::hinged);
+        static final double[][][] CLAMPED = samples(BeamShape::clamped);
+
+        private static double[][][] samples(IntFunction<BeamShape> shape) {
+            double[][][] samples = new double[3][RitzTables.MOST + 1][CELLS];
+            for (int m = 1; m <= RitzTables.MOST; m++) {
+                BeamShape beam = shape.apply(m);
+                for (int derivative = 0; derivative < 3; derivative++) {
+                    for (int i = 0; i < CELLS; i++) {
+                        samples[derivative][m][i] = beam.at((i + 0.5) / CELLS / 2, derivative);
+                    }
+                }
+            }
+            return samples;
+        }
     }
 }

@@ -24,18 +24,4 @@ record ModeShape(boolean clamped, int[] lengthShapes, int[] widthShapes, double[
             lengthShapes[strongest / widthShapes.length], widthShapes[strongest % widthShapes.length]
         };
     }
-
-    /** Beam shapes and their derivatives (0 to 2) at the given places: [derivative][shape][place]. */
-    static double[][][] samples(boolean clamped, int[] shapes, double[] places) {
-        double[][][] samples = new double[3][shapes.length][places.length];
-        for (int s = 0; s < shapes.length; s++) {
-            BeamShape beam = clamped ? BeamShape.clamped(shapes[s]) : BeamShape.hinged(shapes[s]);
-            for (int derivative = 0; derivative < 3; derivative++) {
-                for (int i = 0; i < places.length; i++) {
-                    samples[derivative][s][i] = beam.at(places[i], derivative);
-                }
-            }
-        }
-        return samples;
-    }
 }

@@ -35,9 +35,9 @@ public final class PlateModes {
     }
 
     static double frequency(Skin skin, double a, double b, BeamMode x, BeamMode y) {
-        double sum = Math.pow(x.beta() / a, 4)
-                + Math.pow(y.beta() / b, 4)
-                + 2 * x.slope() * y.slope() / (a * a * b * b);
+        double along = x.beta() * x.beta() / (a * a);
+        double across = y.beta() * y.beta() / (b * b);
+        double sum = along * along + across * across + 2 * x.slope() * y.slope() / (a * a * b * b);
         return Math.sqrt(skin.flexuralRigidity() / skin.surfaceDensity() * sum) / (2 * Math.PI);
     }
 }

@@ -1,6 +1,5 @@
 package unthrum.physics;
 
-import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 
@@ -23,15 +22,17 @@ public record Ringing(Map<Support, Mode> first) {
 
     /** The same for the clear bay beside or between ribs that clamp that many (0 to 2) of the ends of its length. */
     public static Estimate<Ringing> betweenRibs(Skin skin, Bay bay, int ribbedEnds) {
-        Map<Support, Mode> first = new EnumMap<>(Support.class);
-        for (Support support : Support.values()) {
-            Estimate<Mode> mode = ShellModes.lowest(skin, bay, support, ribbedEnds);
-            if (!mode.isWithin()) {
-                return Estimate.outside(mode.reason());
-            }
-            first.put(support, mode.value());
+        Estimate<Mode> hinged = ShellModes.lowest(skin, bay, Support.HINGED_SLIDING, ribbedEnds);
+        Estimate<Mode> clamped = ShellModes.lowest(skin, bay, Support.CLAMPED_SLIDING, ribbedEnds);
+        if (!hinged.isWithin() || !clamped.isWithin()) {
+            return Estimate.outside(hinged.isWithin() ? clamped.reason() : hinged.reason());
         }
-        return Estimate.within(new Ringing(first));
+        boolean held = ribbedEnds == 2;
+        return Estimate.within(new Ringing(Map.of(
+                Support.HINGED_SLIDING, hinged.value(),
+                Support.CLAMPED_SLIDING, clamped.value(),
+                Support.HINGED_FIXED, ShellModes.fixed(skin, bay, held, hinged.value()),
+                Support.CLAMPED_FIXED, ShellModes.fixed(skin, bay, true, clamped.value()))));
     }
 
     /** Lowest to highest first frequency, Hz. */

@@ -7,9 +7,10 @@ package unthrum.physics;
  * hinge, and may itself be carried along: a Rayleigh estimate of the whole panel with the beads' EI, each with a strip
  * of skin of w + 0.2 b, bounds that. The lower of bay and whole counts.
  *
- * <p>Against finite elements: ribs 2 to 7 % high, beads within 10 %. Exception: two beads on a panel with
- * clamped edges, where the whole panel governs, came out 18 % low, since the beads' ends are held too, which the
- * estimate leaves out; such panels are outside its range. Source: Rayleigh's principle; the strip's width is common practice, no source.
+ * <p>Against finite elements: ribs 2 to 7 % high, beads within 10 %. Exception: with two beads on a panel with clamped
+ * edges, where the whole panel governs, it came out 18 % low, since the beads' ends are held too, which the estimate
+ * leaves out; such panels are outside its range. Source: Rayleigh's principle; the strip's width is common practice,
+ * no source.
  */
 public final class StiffenedPanel {
 

@@ -85,7 +85,7 @@ final class CalculiX {
         return deck.toString();
     }
 
-    /** Corners and mid-sides of eight-node elements, on arcs along both sides; nodes in element middles are left out. */
+    /** Corners and mid-sides of eight-node elements, on arcs along both sides. */
     private void nodes() {
         line("*NODE");
         for (int i = 0; i <= 2 * across; i++) {

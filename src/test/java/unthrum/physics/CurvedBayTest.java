@@ -49,10 +49,43 @@ class CurvedBayTest {
         }
 
         @ParameterizedTest
+        @MethodSource("sliding")
+        @DisplayName("the second to fourth mode too, edges free to slide: within 1.5 % hinged, 5 % clamped")
+        void higherModes(Row row) {
+            boolean clamped = ReferenceTable.support(row).clamped();
+            Skin skin = ReferenceTable.sheet(row).skin().loaded(row.number("added_kg_m2"));
+            List<Mode> modes =
+                    ShellModes.upTo(1.2 * row.number("f4_fe"), skin, ReferenceTable.bay(row), clamped);
+            for (int i = 1; i < 4; i++) {
+                assertThat(modes.get(i).frequency())
+                        .isCloseTo(row.number("f" + (i + 1) + "_fe"), withinPercentage(clamped ? 5 : 1.5));
+            }
+        }
+
+        @ParameterizedTest
         @MethodSource("fixed")
         @DisplayName("edges unable to slide: within 2 %, far inside the 20 % allowed")
         void fixedEdges(Row row) {
             assertThat(first(row)).isCloseTo(row.number("f1_fe"), withinPercentage(2));
+        }
+
+        static Stream<Row> deep() {
+            return ReferenceTable.rows("deep-curves.csv").stream();
+        }
+
+        @ParameterizedTest
+        @MethodSource("deep")
+        @DisplayName("even the deepest curves allowed stay within 1.5 % (hinged, sliding) and 2.5 % (all others)")
+        void deepCurves(Row row) {
+            Skin skin = Sheet.steel(row.number("thickness_mm") / 1000).skin();
+            Support support = Support.valueOf(row.text("support"));
+            Bay bay = Bay.curved(
+                    row.number("a_mm") / 1000,
+                    row.number("b_mm") / 1000,
+                    row.number("rise_a_mm") / 1000,
+                    row.number("rise_b_mm") / 1000);
+            assertThat(ShellModes.lowest(skin, bay, support).value().frequency())
+                    .isCloseTo(row.number("f1_fe"), withinPercentage(support == Support.HINGED_SLIDING ? 1.5 : 2.5));
         }
     }
 
@@ -140,7 +173,12 @@ class CurvedBayTest {
 
         /** Recomputed from the Donnell–Mushtari–Vlasov closed form (Soedel; NASA SP-288), recalled, not seen printed. */
         @ParameterizedTest
-        @CsvSource({"1.2,1.0,0,0,3.333,1,1", "1.2,1.0,0,4,24.102,1,3", "1.2,1.0,6,4,143.384,1,3", "0.9,0.6,0,2,47.788,1,2"})
+        @CsvSource({
+            "1.2,1.0,0,0,3.333,1,1",
+            "1.2,1.0,0,4,24.102,1,3",
+            "1.2,1.0,6,4,143.384,1,3",
+            "0.9,0.6,0,2,47.788,1,2"
+        })
         @DisplayName("the lowest mode is often not the one with a single half-wave each way")
         void lowest(double a, double b, double rx, double ry, double frequency, int m, int n) {
             Bay bay = new Bay(a, b, rx == 0 ? 0 : 1 / rx, ry == 0 ? 0 : 1 / ry);
@@ -165,7 +203,8 @@ class CurvedBayTest {
         void sphere() {
             Bay flat = Bay.flat(1.2, 1);
             for (int m = 1; m <= 4; m++) {
-                double curved = ShellModes.sliding(sheet.skin(), new Bay(1.2, 1, 0.25, 0.25), false, m, 2).frequency();
+                double curved = ShellModes.sliding(sheet.skin(), new Bay(1.2, 1, 0.25, 0.25), false, m, 2)
+                        .frequency();
                 double added = Math.sqrt(curved * curved - Math.pow(PlateModes.hinged(sheet.skin(), flat, m, 2), 2));
                 assertThat(added).isCloseTo(205.7951, withinPercentage(1e-4));
             }
@@ -184,11 +223,14 @@ class CurvedBayTest {
         @Test
         @DisplayName("an arc of known radius has its rise")
         void rise() {
-            DoubleStream.of(0.5, 1, 2, 10).forEach(radius -> {
+            DoubleStream.of(0.3, 0.5, 1, 2, 10).forEach(radius -> {
                 double rise = radius * (1 - Math.cos(0.4 / (2 * radius)));
                 assertThat(Bay.rolled(0.6, 0.4, rise).widthCurvature()).isCloseTo(1 / radius, withinPercentage(1e-6));
             });
             assertThat(Bay.rolled(0.6, 0.4, 0)).isEqualTo(Bay.flat(0.6, 0.4));
+            assertThat(Bay.rolled(0.6, 0.4, 1e-12).widthCurvature()).isCloseTo(8e-12 / 0.16, withinPercentage(1e-6));
+            assertThat(Bay.rolled(0.6, 0.4, 0.01).riseOverSpan()).isCloseTo(0.025, withinPercentage(1e-6));
+            assertThat(Bay.rolled(0.6, 0.4, 0.5).riseOverSpan()).isGreaterThan(ShellModes.SHALLOW);
         }
     }
 
