@@ -126,15 +126,19 @@ record Measure(Dimension dimension, String from, String to) {
         if (!Double.isFinite(si)) {
             return " is beyond any measure";
         }
-        boolean mayBeNegative = dimension == null || dimension == Dimension.TEMPERATURE
-                || dimension == Dimension.LEVEL || dimension == Dimension.NUMBER;
-        if (text.startsWith("-") && si < 0 && (!mayBeNegative || !from.isEmpty() && bound(from) >= 0)) {
+        if (text.startsWith("-") && si < 0 && !mayBeNegative()) {
             return " is negative";
         }
         if (!from.isEmpty() && si < bound(from) - slack(bound(from))) {
             return " is too small";
         }
         return !to.isEmpty() && si > bound(to) + slack(bound(to)) ? " is too large" : "";
+    }
+
+    boolean mayBeNegative() {
+        boolean signed = dimension == null || dimension == Dimension.TEMPERATURE
+                || dimension == Dimension.LEVEL || dimension == Dimension.NUMBER;
+        return signed && (from.isEmpty() || bound(from) < 0);
     }
 
     private double bound(String written) {
