@@ -38,7 +38,7 @@ final class Binder {
             Object[] values = new Object[shape.fields().size()];
             Arrays.fill(values, Optional.empty());
             values[0] = constant;
-            return constant == null ? null : shape.make(values);
+            return constant == null ? null : made(node, shape, values, path);
         }
         places.problem(node, path, node.shown(), Expected.record(shape), "");
         return null;
@@ -60,7 +60,16 @@ final class Binder {
             values[i] = node != null ? value(node, field, inside(path, field.key()))
                     : absent(mapping, field, path, misspelt.contains(field.key()));
         }
-        return shape.make(values);
+        return made(mapping, shape, values, path);
+    }
+
+    private Object made(Node node, RecordShape shape, Object[] values, String path) {
+        try {
+            return shape.make(values);
+        } catch (IllegalArgumentException e) {
+            places.problem(node, path, e.getMessage(), "values that fit together", "");
+            return null;
+        }
     }
 
     /** The key that was meant, if one is near. */
@@ -73,10 +82,13 @@ final class Binder {
     }
 
     private Object absent(Node.Mapping mapping, Field field, String path, boolean misspelt) {
+        String inner = inside(path, field.key());
+        if (misspelt) {
+            places.faulty(inner);
+        }
         if (field.optional() || misspelt) {
             return field.optional() ? Optional.empty() : null;
         }
-        String inner = inside(path, field.key());
         String where = path.isEmpty() ? "this file" : "'" + Expected.lastKey(path) + "'";
         places.problem(mapping, inner, "no '" + field.key() + "' in " + where, Expected.of(field), "add the key");
         return null;

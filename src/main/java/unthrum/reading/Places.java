@@ -45,11 +45,16 @@ public final class Places {
                     "check that this is the right file"));
             throw new Problems(problems);
         }
+        problems.add(new Problem(file, where.line(), where.column(), found, expected, remedy));
+        faulty(path);
+    }
+
+    /** Nothing at the path, nor any block around it, can be relied on. */
+    void faulty(String path) {
         String p = path;
         while (faulty.add(p) && !p.isEmpty()) {
             p = outer(p);
         }
-        problems.add(new Problem(file, where.line(), where.column(), found, expected, remedy));
     }
 
     void put(String path, Node node) {

@@ -38,7 +38,7 @@ public final class SchemaWriter {
         schema.setAll(writer.block(RecordShape.of(type)));
         schema.set("$defs", writer.definitions);
         DefaultIndenter indent = new DefaultIndenter("  ", "\n");
-        DefaultPrettyPrinter printer = new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent);
+        DefaultPrettyPrinter printer = new DefaultPrettyPrinter().withObjectIndenter(indent);
         try {
             return JSON.writer(printer).writeValueAsString(schema) + "\n";
         } catch (JsonProcessingException e) {
@@ -84,7 +84,7 @@ public final class SchemaWriter {
         ObjectNode properties = block.putObject("properties");
         for (Field field : shape.fields()) {
             ObjectNode property = JSON.createObjectNode();
-            property.put("description", description(field));
+            description(field).ifPresent(text -> property.put("description", text));
             property.setAll(choice(field).schema());
             properties.set(field.key(), property);
             if (!field.optional()) {
@@ -95,10 +95,14 @@ public final class SchemaWriter {
         return block;
     }
 
-    private static String description(Field field) {
-        String says = field.says() == null ? "" : field.says().value() + ": ";
-        String all = says + Expected.of(field);
-        return all.substring(0, 1).toUpperCase(Locale.ROOT) + all.substring(1);
+    /** The marked sentence, and for numbers what is expected: words and keys speak for themselves. */
+    private static Optional<String> description(Field field) {
+        String says = field.says() == null ? "" : field.says().value();
+        if (field.measured() == null && field.between() == null) {
+            return says.isEmpty() ? Optional.empty() : Optional.of(says);
+        }
+        String all = (says.isEmpty() ? "" : says + ": ") + Expected.of(field);
+        return Optional.of(all.substring(0, 1).toUpperCase(Locale.ROOT) + all.substring(1));
     }
 
     private Choice choice(Field field) {
@@ -137,7 +141,7 @@ public final class SchemaWriter {
     }
 
     private ObjectNode reference(Class<?> type) {
-        String name = Words.key(type.getSimpleName()).strip();
+        String name = Words.key(type.getSimpleName()).strip().replace(' ', '-');
         Class<?> earlier = named.putIfAbsent(name, type);
         if (earlier != null && earlier != type) {
             throw new IllegalStateException(earlier + " and " + type + " share the name " + name);
@@ -149,6 +153,6 @@ public final class SchemaWriter {
             definitions.set(name, shape.wordType() == null ? block
                     : new Choice(Words.all(shape.wordType()), List.of(block)).schema());
         }
-        return JSON.createObjectNode().put("$ref", "#/$defs/" + name.replace(" ", "%20"));
+        return JSON.createObjectNode().put("$ref", "#/$defs/" + name);
     }
 }

@@ -80,6 +80,9 @@ class QuantityReadingTest {
             width("300 ± 2 mm", " is a value with a tolerance", "write the middle value alone");
             width("300 mm ± 2 mm", " is a value with a tolerance", "write the middle value alone");
             width("31/4 in", " is a fraction", "did you mean '7.75 in'?");
+            width("7 3/64 in", " is a fraction", "did you mean '7.046875 in'?");
+            width("7 3/0 in", " is a fraction", "");
+            width(".5 m", " is not one number", "did you mean '0.5 m'?");
             width("300-310 mm", " is not one number", "");
             width("300 x 310 mm", " is not one number", "");
             width("about 300 mm", " is not one number", "");

@@ -36,7 +36,12 @@ record Shelf(
     record Good(Kind kind, Optional<Integer> pieces) {
     }
 
-    /** May not: its second part is required. */
+    /** May not: its second part is required. It knows of no blue attic. */
     record Place(Colour wall, String room) {
+        Place {
+            if (wall.equals(Colour.BLUE) && room.equals("attic")) {
+                throw new IllegalArgumentException("a blue wall in the attic");
+            }
+        }
     }
 }

@@ -208,6 +208,15 @@ class YamlReaderTest {
         }
 
         @Test
+        @DisplayName("values that the record itself refuses; it is not asked when some of them are missing")
+        void refusedByRecord() {
+            assertThat(problemsWith("place: {wall: blue, room: attic}")).isEqualTo(
+                    "shelf.yaml:2:8: a blue wall in the attic; expected values that fit together");
+            assertThat(problemsWith("place: {wall: blu, room: attic}")).isEqualTo("shelf.yaml:2:15: 'blu';"
+                    + " expected one of red, pale green or blue; did you mean 'blue'?");
+        }
+
+        @Test
         @DisplayName("a very long value is cut short in the message")
         void longValue() {
             assertThat(problemsWith("locked: " + "x".repeat(5000))).hasSizeLessThan(120);
