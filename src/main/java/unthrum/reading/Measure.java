@@ -86,7 +86,8 @@ record Measure(Dimension dimension, String from, String to) {
         if (text.indexOf(',') >= 0) {
             return " has a comma";
         }
-        return text.indexOf('/') > 0 && text.chars().anyMatch(Character::isDigit) ? " is a fraction" : " is not one number";
+        boolean fraction = text.indexOf('/') > 0 && text.chars().anyMatch(Character::isDigit);
+        return fraction ? " is a fraction" : " is not one number";
     }
 
     private String repaired(String text) {

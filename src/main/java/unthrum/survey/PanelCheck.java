@@ -80,7 +80,7 @@ record PanelCheck(PanelEntry panel, String path, Places places) {
                 .anyMatch(chord -> Math.abs(radius(chord, rise) / radius - 1) <= RADIUS_TOLERANCE);
     }
 
-    /** The radius of a circular segment: (c²/4 + h²) / 2h for a chord c and a rise h (plane geometry, Euclid III.35). */
+    /** The radius of a circular segment, (c²/4 + h²) / 2h for a chord c and a rise h (Euclid, Elements III.35). */
     static double radius(double chord, double rise) {
         return (chord * chord / 4 + rise * rise) / (2 * rise);
     }

@@ -60,14 +60,10 @@ class SurveySchemaTest {
     }
 
     static Stream<Path> surveys() throws IOException {
-        Stream<Path> example = Stream.of(Path.of("src/test/resources/unthrum/survey/workshop.yaml"));
-        Path scenarios = Path.of("scenarios");
-        if (!Files.isDirectory(scenarios)) {
-            return example;
-        }
-        try (Stream<Path> files = Files.list(scenarios)) {
-            List<Path> surveys = files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList();
-            return Stream.concat(example, surveys.stream());
+        try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
+            List<Path> scenarios = files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList();
+            return Stream.concat(Stream.of(Path.of("src/test/resources/unthrum/survey/workshop.yaml")),
+                    scenarios.stream());
         }
     }
 
