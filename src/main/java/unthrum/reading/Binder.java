@@ -4,10 +4,12 @@ import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import unthrum.reading.RecordShape.Field;
 
 /**
@@ -36,7 +38,7 @@ final class Binder {
             Object[] values = new Object[shape.fields().size()];
             Arrays.fill(values, Optional.empty());
             values[0] = constant;
-            return constant == null ? null : shape.make(values);
+            return constant == null ? null : made(node, shape, values, path);
         }
         places.problem(node, path, node.shown(), Expected.record(shape), "");
         return null;
@@ -45,32 +47,47 @@ final class Binder {
     private Object filled(Node.Mapping mapping, RecordShape shape, String path) {
         Map<String, Node> given = keyed(mapping, path);
         List<String> keys = shape.keys();
+        Set<String> misspelt = new HashSet<>();
         for (Node.Entry entry : mapping.entries()) {
-            if (entry.key() instanceof Node.Scalar key && !keys.contains(key.text())) {
-                unknownKey(key, keys, path);
+            if (entry.key() instanceof Node.Scalar key && !key.nothing() && !keys.contains(key.text())) {
+                unknownKey(key, keys, path).ifPresent(misspelt::add);
             }
         }
         Object[] values = new Object[keys.size()];
         for (int i = 0; i < values.length; i++) {
-            values[i] = component(mapping, given, shape.fields().get(i), path);
+            Field field = shape.fields().get(i);
+            Node node = given.get(field.key());
+            values[i] = node != null ? value(node, field, inside(path, field.key()))
+                    : absent(mapping, field, path, misspelt.contains(field.key()));
         }
-        return shape.make(values);
+        return made(mapping, shape, values, path);
     }
 
-    private void unknownKey(Node.Scalar key, List<String> keys, String path) {
-        String remedy = Nearest.remedy(key.text(), keys);
-        String expected = remedy.isEmpty() ? "one of the keys " + Words.either(keys) : "a known key";
-        places.problem(key, path, "unknown key " + key.shown(), expected, remedy);
+    private Object made(Node node, RecordShape shape, Object[] values, String path) {
+        try {
+            return shape.make(values);
+        } catch (IllegalArgumentException e) {
+            places.problem(node, path, e.getMessage(), "values that fit together", "");
+            return null;
+        }
     }
 
-    private Object component(Node.Mapping mapping, Map<String, Node> given, Field field, String path) {
-        Node node = given.get(field.key());
+    /** The key that was meant, if one is near. */
+    private Optional<String> unknownKey(Node.Scalar key, List<String> keys, String path) {
+        Optional<String> meant = Nearest.to(key.text(), keys);
+        places.problem(key, path, "unknown key " + key.shown(),
+                meant.isPresent() ? "a known key" : "one of the keys " + Words.either(keys),
+                meant.map(Nearest::didYouMean).orElse(""));
+        return meant;
+    }
+
+    private Object absent(Node.Mapping mapping, Field field, String path, boolean misspelt) {
         String inner = inside(path, field.key());
-        if (node != null) {
-            return value(node, field, inner);
+        if (misspelt) {
+            places.faulty(inner);
         }
-        if (field.optional()) {
-            return Optional.empty();
+        if (field.optional() || misspelt) {
+            return field.optional() ? Optional.empty() : null;
         }
         String where = path.isEmpty() ? "this file" : "'" + Expected.lastKey(path) + "'";
         places.problem(mapping, inner, "no '" + field.key() + "' in " + where, Expected.of(field), "add the key");
@@ -136,7 +153,8 @@ final class Binder {
         Count count = field.count();
         if (count != null && (values.size() < count.min() || values.size() > count.max())) {
             places.problem(node, path, values.size() + (values.size() == 1 ? " entry" : " entries") + " in '"
-                    + Expected.lastKey(path) + "'", Expected.of(field), "");
+                    + Expected.lastKey(path) + "'", Expected.of(field), values.size() > count.max()
+                    ? "a comma parts two entries; decimals have a point" : "");
         }
         return Collections.unmodifiableList(values);
     }

@@ -1,9 +1,13 @@
 package unthrum.reading;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import unthrum.reading.Dimension.Unit;
 
 /**
@@ -21,6 +25,8 @@ record Measure(Dimension dimension, String from, String to) {
             Map.entry("kg/m²", "kg/m2"), Map.entry("kg/m³", "kg/m3"), Map.entry("W/(m·K)", "W/mK"),
             Map.entry("percent", "%"), Map.entry("lbs", "lb"), Map.entry("hours", "h"), Map.entry("days", "d"));
     private static final double ROUNDING = 1e-9;
+    /** A sixty-fourth of an inch needs six, and nobody measures finer. */
+    private static final int FRACTION_DECIMALS = 6;
 
     static Measure of(Measured mark) {
         return mark == null ? new Measure(null, "", "") : new Measure(mark.value(), mark.from(), mark.to());
@@ -80,23 +86,28 @@ record Measure(Dimension dimension, String from, String to) {
         if (text.indexOf(',') >= 0) {
             return " has a comma";
         }
-        return text.indexOf('/') > 0 && text.chars().anyMatch(Character::isDigit) ? " is a fraction" : " is not one number";
+        boolean fraction = text.indexOf('/') > 0 && text.chars().anyMatch(Character::isDigit);
+        return fraction ? " is a fraction" : " is not one number";
     }
 
     private String repaired(String text) {
         if (text.indexOf('±') > 0) {
             return "write the middle value alone";
         }
-        if (text.indexOf(',') >= 0 && read(text.replace(',', '.')).value() != null) {
-            return Nearest.didYouMean(text.replace(',', '.'));
+        String better = text.startsWith(".") ? "0" + text : decimal(text.replace(',', '.'));
+        return !better.equals(text) && read(better).value() != null ? Nearest.didYouMean(better) : "";
+    }
+
+    /** '1 1/4 in' as '1.25 in'; a text without a fraction as it is. */
+    private static String decimal(String text) {
+        Matcher fraction = Pattern.compile("(?:(\\d{1,4}) +)?(\\d{1,4})/(\\d{1,4})( *\\S+)").matcher(text);
+        if (!fraction.matches() || Integer.parseInt(fraction.group(3)) == 0) {
+            return text;
         }
-        String[] parts = text.split("[/ ]", 3);
-        if (parts.length == 3 && NumberText.isNumber(parts[0]) && NumberText.isNumber(parts[1])
-                && !parts[1].equals("0")) {
-            double value = Double.parseDouble(parts[0]) / Double.parseDouble(parts[1]);
-            return Nearest.didYouMean(value + " " + parts[2]);
-        }
-        return "";
+        int whole = fraction.group(1) == null ? 0 : Integer.parseInt(fraction.group(1));
+        double part = Double.parseDouble(fraction.group(2)) / Integer.parseInt(fraction.group(3));
+        return BigDecimal.valueOf(whole + part).setScale(FRACTION_DECIMALS, RoundingMode.HALF_UP).stripTrailingZeros()
+                .toPlainString() + fraction.group(4);
     }
 
     private static String wrongUnit(String symbol) {
@@ -126,15 +137,19 @@ record Measure(Dimension dimension, String from, String to) {
         if (!Double.isFinite(si)) {
             return " is beyond any measure";
         }
-        boolean mayBeNegative = dimension == null || dimension == Dimension.TEMPERATURE
-                || dimension == Dimension.LEVEL || dimension == Dimension.NUMBER;
-        if (text.startsWith("-") && si < 0 && (!mayBeNegative || !from.isEmpty() && bound(from) >= 0)) {
+        if (text.startsWith("-") && si < 0 && !mayBeNegative()) {
             return " is negative";
         }
         if (!from.isEmpty() && si < bound(from) - slack(bound(from))) {
             return " is too small";
         }
         return !to.isEmpty() && si > bound(to) + slack(bound(to)) ? " is too large" : "";
+    }
+
+    boolean mayBeNegative() {
+        boolean signed = dimension == null || dimension == Dimension.TEMPERATURE
+                || dimension == Dimension.LEVEL || dimension == Dimension.NUMBER;
+        return signed && (from.isEmpty() || bound(from) < 0);
     }
 
     private double bound(String written) {

@@ -24,7 +24,8 @@ final class MoneyText {
         if (code.isEmpty()) {
             return Outcome.wrong(shown + " without a currency", EXPECTED, "add the code");
         }
-        List<String> codes = Currency.getAvailableCurrencies().stream().map(Currency::getCurrencyCode).sorted().toList();
+        List<String> codes =
+                Currency.getAvailableCurrencies().stream().map(Currency::getCurrencyCode).sorted().toList();
         if (!codes.contains(code)) {
             return Outcome.wrong(shown + " with the unknown currency '" + code + "'", EXPECTED,
                     remedy(text.substring(0, end), code, codes));

@@ -2,10 +2,12 @@ package unthrum.reading;
 
 /** The one way to write a number: an optional minus, digits, and a point with digits. */
 final class NumberText {
-    /** The same as a regular expression, for the schema. */
-    static final String PATTERN = "-?(0|[1-9][0-9]*)(\\.[0-9]+)?";
-
     private NumberText() {
+    }
+
+    /** The same as a regular expression, for the schema. */
+    static String pattern(boolean mayBeNegative) {
+        return (mayBeNegative ? "-?" : "") + "(0|[1-9][0-9]*)(\\.[0-9]+)?";
     }
 
     static boolean isNumber(String text) {

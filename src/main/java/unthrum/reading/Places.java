@@ -12,6 +12,9 @@ import java.util.Set;
  * from 0), and the problems found so far.
  */
 public final class Places {
+    /** With more the file is of another kind, and the reading stops. */
+    static final int MAX_PROBLEMS = 1000;
+
     private final String file;
     private final Map<String, Node> nodes = new HashMap<>();
     private final Set<String> faulty = new HashSet<>();
@@ -37,7 +40,17 @@ public final class Places {
     }
 
     void problem(Node where, String path, String found, String expected, String remedy) {
+        if (problems.size() == MAX_PROBLEMS) {
+            problems.add(Problem.ofFile(file, "more than " + MAX_PROBLEMS + " problems", "a file of this kind",
+                    "check that this is the right file"));
+            throw new Problems(problems);
+        }
         problems.add(new Problem(file, where.line(), where.column(), found, expected, remedy));
+        faulty(path);
+    }
+
+    /** Nothing at the path, nor any block around it, can be relied on. */
+    void faulty(String path) {
         String p = path;
         while (faulty.add(p) && !p.isEmpty()) {
             p = outer(p);

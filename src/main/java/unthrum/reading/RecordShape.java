@@ -49,7 +49,11 @@ record RecordShape(Class<?> type, List<Field> fields, Constructor<?> constructor
         return alone ? raw(fields.get(0).type()) : null;
     }
 
-    /** The record of these values, or null when its constructor refuses a partial one. */
+    /**
+     * The record of these values; null when some are missing and its constructor needs them.
+     *
+     * @throws IllegalArgumentException when its constructor says that the values do not fit together
+     */
     Object make(Object... values) {
         try {
             return constructor.newInstance(values);
@@ -57,7 +61,10 @@ record RecordShape(Class<?> type, List<Field> fields, Constructor<?> constructor
             if (Arrays.asList(values).contains(null)) {
                 return null;
             }
-            throw new IllegalStateException(type + " refuses what its marks allow", e.getCause());
+            if (e.getCause() instanceof IllegalArgumentException refused) {
+                throw refused;
+            }
+            throw new IllegalStateException(type + " cannot be made", e.getCause());
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException(type + " cannot be made", e);
         }

@@ -18,6 +18,9 @@ final class SourceText {
     /** Far above any file made by hand: a surveyed panel takes about one kilobyte. */
     static final int MAX_BYTES = 4 * 1024 * 1024;
 
+    /** Longer lines are not made by hand, and the parser's time grows with their square. */
+    static final int MAX_LINE = 10_000;
+
     private SourceText() {
     }
 
@@ -79,7 +82,19 @@ final class SourceText {
             String found = String.format("a byte that is not UTF-8 (0x%02X)", bytes[in.position()]);
             throw new Problems(at(name, text, text.length(), found, "text in UTF-8", "save it again as UTF-8"));
         }
+        refuseLongLine(name, text);
         return text;
+    }
+
+    private static void refuseLongLine(String name, String text) {
+        for (int start = 0, end; start < text.length(); start = end + 1) {
+            int next = text.indexOf('\n', start);
+            end = next < 0 ? text.length() : next;
+            if (end - start > MAX_LINE) {
+                throw new Problems(at(name, text, start, "a line of " + (end - start) + " characters",
+                        "a text written by hand", "break the line"));
+            }
+        }
     }
 
     private static boolean startsWith(byte[] bytes, int... mark) {

@@ -15,7 +15,8 @@ public record PanelEntry(
         Zone zone,
         Optional<Skin> skin,
         @Says("The two sides, edge to edge: the first along the panel, the second across it")
-        @Count(min = 2, max = 2) @Measured(value = Dimension.LENGTH, from = "30 mm", to = "12 m") List<Quantity> size,
+        @Count(min = 2, max = 2)
+        @Measured(value = Dimension.LENGTH, from = "30 mm", to = "12 m") List<Quantity> size,
         @Says("Flat, or how far the middle stands above the edges") Optional<Shape> shape,
         @Says("Whatever stiffens the panel along a line") Optional<List<Rib>> ribs,
         @Says("What the middle answers to a knuckle: one word for the panel, or one for each bay in order")
@@ -92,7 +93,8 @@ public record PanelEntry(
     public record Fixing(
             FixingKind kind,
             @Says("Its middle: along, then across the panel")
-            @Count(min = 2, max = 2) @Measured(value = Dimension.LENGTH, from = "0 mm", to = "12 m") Optional<List<Quantity>> at,
+            @Count(min = 2, max = 2)
+            @Measured(value = Dimension.LENGTH, from = "0 mm", to = "12 m") Optional<List<Quantity>> at,
             @Says("The diameter of the face that clamps")
             @Measured(value = Dimension.LENGTH, from = "1 mm", to = "1 m") Optional<Quantity> size,
             @Between(from = 1, to = 500) Optional<Integer> count) {
@@ -101,7 +103,8 @@ public record PanelEntry(
     /** A part that comes off for service. */
     public record Cover(
             CoverKind kind,
-            @Count(min = 2, max = 2) @Measured(value = Dimension.LENGTH, from = "10 mm", to = "3 m") Optional<List<Quantity>> size) {
+            @Count(min = 2, max = 2)
+            @Measured(value = Dimension.LENGTH, from = "10 mm", to = "3 m") Optional<List<Quantity>> size) {
     }
 
     /** A hinged lid. */

@@ -1,0 +1,77 @@
+package unthrum.survey;
+
+import java.util.List;
+import unthrum.reading.Words;
+
+/** Reports ribs that leave their panel or lie on one another, and more taps than the ribs leave bays. */
+final class PanelRibs {
+    private PanelRibs() {
+    }
+
+    static void check(PanelCheck check) {
+        List<PanelEntry.Rib> ribs = check.panel().ribs().orElse(List.of());
+        for (int i = 0; i < ribs.size(); i++) {
+            PanelEntry.Rib rib = ribs.get(i);
+            double side = rib.runs() == Run.ACROSS ? check.first() : check.second();
+            String key = "ribs[" + i + "].at";
+            if (!within(rib, side)) {
+                check.report(key, "a " + name(rib) + " from " + PanelCheck.length(start(rib)) + " to "
+                        + PanelCheck.length(end(rib)), "a rib within the " + PanelCheck.length(side)
+                        + " of the side that it divides", turned(check, rib));
+            } else {
+                overlap(check, ribs.subList(0, i), rib, key);
+            }
+        }
+        taps(check, ribs);
+    }
+
+    private static void overlap(PanelCheck check, List<PanelEntry.Rib> earlier, PanelEntry.Rib rib, String key) {
+        for (int j = 0; j < earlier.size(); j++) {
+            PanelEntry.Rib other = earlier.get(j);
+            boolean meet = start(rib) < end(other) && start(other) < end(rib) || rib.at().si() == other.at().si();
+            if (rib.runs() == other.runs() && meet) {
+                String where = check.path() + ".ribs[" + j + "]";
+                check.report(key, "a " + name(rib) + " at " + rib.at() + " on the " + name(other) + " at " + other.at()
+                        + " (line " + check.places().line(where) + ")", "ribs that lie apart", "");
+                return;
+            }
+        }
+    }
+
+    private static void taps(PanelCheck check, List<PanelEntry.Rib> ribs) {
+        int taps = check.panel().tap().map(List::size).orElse(0);
+        long across = ribs.stream().filter(r -> r.runs() == Run.ACROSS).count();
+        long bays = (across + 1) * (ribs.size() - across + 1);
+        if (taps > bays && check.panel().ribs().isPresent()) {
+            check.report("tap", taps + " taps on " + (bays == 1 ? "one bay" : bays + " bays"),
+                    "one word for the panel, or one for each bay", "");
+        }
+    }
+
+    /** A rib that would fit the other way round was probably meant so. */
+    private static String turned(PanelCheck check, PanelEntry.Rib rib) {
+        Run other = rib.runs() == Run.ACROSS ? Run.ALONG : Run.ACROSS;
+        double side = other == Run.ACROSS ? check.first() : check.second();
+        return within(rib, side) ? "did you mean 'runs: " + Words.of(other) + "'?" : "";
+    }
+
+    private static boolean within(PanelEntry.Rib rib, double side) {
+        return start(rib) >= 0 && end(rib) <= side && rib.at().si() < side;
+    }
+
+    private static String name(PanelEntry.Rib rib) {
+        return Words.of(rib.kind());
+    }
+
+    private static double start(PanelEntry.Rib rib) {
+        return rib.at().si() - width(rib) / 2;
+    }
+
+    private static double end(PanelEntry.Rib rib) {
+        return rib.at().si() + width(rib) / 2;
+    }
+
+    private static double width(PanelEntry.Rib rib) {
+        return rib.width().map(w -> w.si()).orElse(0.0);
+    }
+}
