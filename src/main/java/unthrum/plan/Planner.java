@@ -11,6 +11,7 @@ import unthrum.reasoning.PanelAdvice;
 import unthrum.reasoning.derive.Derivation;
 import unthrum.reasoning.derive.PanelFacts;
 import unthrum.reasoning.engine.Judgement;
+import unthrum.reasoning.engine.RuleEngine;
 import unthrum.reasoning.engine.RuleSession;
 import unthrum.survey.Survey;
 
@@ -19,10 +20,12 @@ public final class Planner {
 
     private final Knowledge knowledge;
     private final Catalogue catalogue;
+    private final RuleEngine engine;
 
     public Planner(Knowledge knowledge, Catalogue catalogue) {
         this.knowledge = knowledge;
         this.catalogue = catalogue;
+        this.engine = new RuleEngine(knowledge);
     }
 
     public Plan plan(Survey survey) {
@@ -40,7 +43,7 @@ public final class Planner {
     }
 
     private Map<String, List<Judgement>> judgements(List<PanelFacts> bundles) {
-        try (RuleSession session = new RuleSession(knowledge)) {
+        try (RuleSession session = engine.open()) {
             bundles.forEach(b -> session.state(b.panel(), b.facts()));
             return session.judgements(c -> true).stream()
                     .collect(Collectors.groupingBy(j -> j.conclusion().place().panel()));

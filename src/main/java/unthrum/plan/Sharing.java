@@ -2,16 +2,20 @@ package unthrum.plan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import unthrum.facts.Bay;
+import unthrum.facts.Limit;
+import unthrum.facts.Pairing;
 import unthrum.facts.Panel;
 import unthrum.material.Catalogue;
 import unthrum.material.Layer;
 import unthrum.material.Material;
 import unthrum.plan.LeftOut.Scarce;
+import unthrum.reading.Dimension;
 import unthrum.reading.Quantity;
 import unthrum.reasoning.Closing;
 import unthrum.reasoning.Laid;
@@ -21,7 +25,7 @@ import unthrum.reasoning.Patch;
 import unthrum.reasoning.WeighedWant;
 import unthrum.reasoning.derive.PanelFacts;
 import unthrum.reasoning.engine.Judgement;
-import unthrum.survey.Limits;
+
 import unthrum.survey.StockEntry;
 import unthrum.survey.Survey;
 import unthrum.survey.Zone;
@@ -56,8 +60,8 @@ final class Sharing {
         List<Portion> kept = new ArrayList<>();
         advice.forEach(panel -> kept.addAll(portions(panel)));
         kept.sort(Comparator.comparingDouble(Portion::worth));
-        Map<Portion, Scarce> out = new java.util.LinkedHashMap<>();
-        for (Optional<Scarce> scarce = scarce(kept, advice); scarce.isPresent(); scarce = scarce(kept, advice)) {
+        Map<Portion, Scarce> out = new LinkedHashMap<>();
+        for (Optional<Scarce> scarce = scarce(kept, advice, forAll); scarce.isPresent(); scarce = scarce(kept, advice, forAll)) {
             Optional<Portion> least = least(kept, scarce.get());
             if (least.isEmpty()) {
                 break;
@@ -65,7 +69,7 @@ final class Sharing {
             out.putAll(removed(kept, least.get(), scarce.get()));
         }
         List<PlannedPanel> panels = advice.stream().map(a -> planned(a, out)).toList();
-        return new Plan(survey, vehicle, forAll, panels, shopping(kept, advice), totals(kept, advice));
+        return new Plan(survey, vehicle, forAll, panels, shopping(kept, advice), totals(kept, advice, forAll));
     }
 
     private static List<Portion> portions(PanelAdvice panel) {
@@ -94,13 +98,13 @@ final class Sharing {
 
     /** Takes a portion out, and with it what is useless without it: a decoupler or wear face without its barrier. */
     private static Map<Portion, Scarce> removed(List<Portion> kept, Portion least, Scarce why) {
-        Map<Portion, Scarce> out = new java.util.LinkedHashMap<>();
+        Map<Portion, Scarce> out = new LinkedHashMap<>();
         kept.remove(least);
         out.put(least, why);
         for (Portion other : List.copyOf(kept)) {
-            boolean needs = other.panel() == least.panel() && least.panel().panel().all(unthrum.facts.Pairing.class)
-                    .stream().map(j -> (unthrum.facts.Pairing) j.conclusion())
-                    .anyMatch(p -> p.tie() == unthrum.facts.Pairing.Tie.NEEDS && p.layer() == other.material().layer()
+            boolean needs = other.panel() == least.panel() && least.panel().panel().all(Pairing.class)
+                    .stream().map(j -> (Pairing) j.conclusion())
+                    .anyMatch(p -> p.tie() == Pairing.Tie.NEEDS && p.layer() == other.material().layer()
                             && p.other() == least.material().layer());
             if (needs) {
                 kept.remove(other);
@@ -110,8 +114,8 @@ final class Sharing {
         return out;
     }
 
-    private Optional<Scarce> scarce(List<Portion> kept, List<PanelAdvice> advice) {
-        Totals totals = totals(kept, advice);
+    private Optional<Scarce> scarce(List<Portion> kept, List<PanelAdvice> advice, List<Judgement> forAll) {
+        Totals totals = totals(kept, advice, forAll);
         if (exceeds(totals.roof(), totals.roofLimit())) {
             return Optional.of(Scarce.ROOF_MASS);
         }
@@ -130,13 +134,21 @@ final class Sharing {
         return limit.map(l -> value > l.si() + 1e-9).orElse(false);
     }
 
-    private Totals totals(List<Portion> kept, List<PanelAdvice> advice) {
+    private Totals totals(List<Portion> kept, List<PanelAdvice> advice, List<Judgement> forAll) {
         double price = shopping(kept, advice).stream().mapToDouble(Purchase::price).sum();
         return new Totals(kept.stream().mapToDouble(Portion::mass).sum(),
                 kept.stream().filter(Portion::onRoof).mapToDouble(Portion::mass).sum(), price,
-                catalogue.all().get(0).price().currency(), survey.limits().flatMap(Limits::addedMass),
-                survey.limits().flatMap(Limits::roofMass), survey.limits().flatMap(Limits::money),
-                survey.vehicle().payloadLeft());
+                catalogue.all().get(0).price().currency(), survey.limits().flatMap(unthrum.survey.Limits::addedMass),
+                survey.limits().flatMap(unthrum.survey.Limits::roofMass), survey.limits().flatMap(unthrum.survey.Limits::money),
+                payload(forAll));
+    }
+
+    /** What the rules leave of the payload for the whole job. */
+    private static Optional<Quantity> payload(List<Judgement> forAll) {
+        return forAll.stream().map(Judgement::conclusion)
+                .filter(c -> c instanceof Limit limit && limit.bound() == Limit.Bound.MASS)
+                .map(c -> new Quantity(((Limit) c).value(), Dimension.MASS))
+                .min(Comparator.comparingDouble(Quantity::si));
     }
 
     private List<Purchase> shopping(List<Portion> kept, List<PanelAdvice> advice) {

@@ -10,7 +10,7 @@ import unthrum.reading.Quantity;
  * @param mass    kg
  * @param roof    kg of it on roofs
  * @param price   of the packs to buy, in the catalogue's currency
- * @param payload what the papers leave, kg
+ * @param payload what the rules leave of the payload for the whole job
  */
 public record Totals(double mass, double roof, double price, String currency, Optional<Quantity> massLimit,
                      Optional<Quantity> roofLimit, Optional<Money> moneyLimit, Optional<Quantity> payload) {

@@ -19,9 +19,14 @@ final class Limits {
     private final double bright;
 
     Limits(Case panel, Knowledge knowledge) {
-        this.limits = panel.all(Limit.class);
+        this.limits = panel.all(Limit.class).stream().filter(j -> !bindsTheJob((Limit) j.conclusion())).toList();
         this.pairings = panel.all(Pairing.class);
         this.bright = knowledge.number("enough/bright-face");
+    }
+
+    /** A mass for the whole vehicle binds the sum over all panels, not one of them. */
+    private static boolean bindsTheJob(Limit limit) {
+        return limit.place().isVehicle() && limit.bound() == Bound.MASS;
     }
 
     /** The limits that a material breaks by itself, whatever lies with it. */

@@ -16,12 +16,14 @@ import unthrum.reasoning.derive.Derivation;
 import unthrum.reasoning.derive.PanelFacts;
 import unthrum.reasoning.engine.Judgement;
 import unthrum.reasoning.engine.Reason;
+import unthrum.reasoning.engine.RuleEngine;
 import unthrum.reasoning.engine.RuleSession;
 
 @DisplayName("Every rule speaks on its examples and is silent on its near misses")
 class ExamplesTest {
 
     private static final Knowledge KNOWLEDGE = Knowledge.load();
+    private static final RuleEngine ENGINE = new RuleEngine(KNOWLEDGE);
     private static final List<Examples.Trial> TRIALS = Examples.all();
 
     static List<Examples.Trial> trials() {
@@ -57,7 +59,7 @@ class ExamplesTest {
     }
 
     private static Set<String> speaking(Examples.Trial trial) {
-        try (RuleSession session = new RuleSession(KNOWLEDGE)) {
+        try (RuleSession session = ENGINE.open()) {
             for (PanelFacts bundle : new Derivation(KNOWLEDGE).of(trial.survey())) {
                 session.state(bundle.panel(), bundle.facts());
             }

@@ -123,9 +123,12 @@ final class PanelDeriver {
                 answers.flag(entry.liningOnRibs(), "liningOnRibs"), answers.assumed());
     }
 
-    private static Heat heat(PanelEntry entry, Answers answers) {
+    /** Where nothing heats the panel it gets as hot as a closed vehicle does. */
+    private Heat heat(PanelEntry entry, Answers answers) {
         HeatSource from = answers.word(entry.heat().map(PanelEntry.Heat::from), HeatSource.class, "from", "heat from");
-        double peak = answers.quantity(entry.heat().flatMap(PanelEntry.Heat::peak), "peak");
+        Optional<Quantity> stated = entry.heat().flatMap(PanelEntry.Heat::peak);
+        double peak = from == HeatSource.NONE && stated.isEmpty()
+                ? knowledge.number("usual/closed-vehicle") : answers.quantity(stated, "peak");
         return new Heat(entry.panel(), from, peak, answers.assumed());
     }
 

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
-import org.kie.api.definition.rule.Rule;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.rule.FactHandle;
 import unthrum.facts.Conclusion;
@@ -25,18 +24,11 @@ public final class RuleSession implements AutoCloseable {
     private final Map<String, RuleShape> shapes;
     private final Map<String, Map<Fact, FactHandle>> handles = new HashMap<>();
 
-    public RuleSession(Knowledge knowledge) {
+    RuleSession(Knowledge knowledge, Map<String, RuleShape> shapes) {
         this.knowledge = knowledge;
         this.session = knowledge.rules().compiled().newKieSession();
-        this.shapes = shapes(knowledge);
+        this.shapes = shapes;
         knowledge.numbers().forEach(session::insert);
-    }
-
-    private static Map<String, RuleShape> shapes(Knowledge knowledge) {
-        Map<String, RuleShape> shapes = new HashMap<>();
-        knowledge.rules().compiled().getKiePackages().stream().flatMap(p -> p.getRules().stream())
-                .forEach((Rule rule) -> shapes.put(rule.getName(), RuleShape.of(rule)));
-        return shapes;
     }
 
     /**
