@@ -7,9 +7,11 @@ import unthrum.facts.Caution;
 import unthrum.facts.Duty;
 import unthrum.facts.Hold;
 import unthrum.facts.Question;
+import unthrum.facts.Want;
 import unthrum.material.Layer;
 import unthrum.reasoning.derive.Assumed;
 import unthrum.reasoning.engine.Judgement;
+import unthrum.reasoning.engine.Reason;
 
 /**
  * What one panel gets, with the whole case for and against it.
@@ -41,8 +43,20 @@ public record PanelAdvice(Verdict verdict, Layup layup, List<Closing> closings, 
         return wants.stream().filter(w -> !w.stands()).toList();
     }
 
+    /** The work to be done; what belongs only to a layer that is not laid falls away. */
     public List<Judgement> duties() {
-        return panel.own(Duty.class);
+        return panel.own(Duty.class).stream().map(this::whereLaid).filter(j -> !j.reasons().isEmpty()).toList();
+    }
+
+    private Judgement whereLaid(Judgement duty) {
+        return new Judgement(duty.conclusion(), duty.reasons().stream().filter(this::isLaid).toList());
+    }
+
+    /** Whether every layer that a reason speaks of is in the layup, or a hole that it wants closed is closed. */
+    private boolean isLaid(Reason reason) {
+        return reason.bindings().values().stream().filter(Want.class::isInstance).map(Want.class::cast)
+                .allMatch(want -> layup.has(want.layer())
+                        || closings.stream().anyMatch(c -> c.want().want().equals(want)));
     }
 
     public List<Judgement> cautions() {

@@ -50,9 +50,7 @@ final class BayDeriver {
         Sheet sheet = sheet(panel);
         Estimate<Ringing> ringing = ringing(sheet.skin(), shape, along.clampedEnds(), across.clampedEnds());
         Estimate<Coverage> coverage = Coverage.of(sheet.skin(), shape, Support.HINGED_SLIDING);
-        double enough = coverage.isWithin()
-                ? Coverage.knee(coverage.value()::share, knowledge.number("damping/knee"))
-                : knowledge.number("usual/cover");
+        double enough = enoughCover(ringing, coverage);
         boolean known = ringing.isWithin() && coverage.isWithin();
         Band range = known ? ringing.value().frequency() : null;
         return new Bay(panel.name(), index + 1, along.length(), across.length(),
@@ -61,6 +59,15 @@ final class BayDeriver {
                 known ? ringing.value().greatestBendingShare() : Double.NaN, enough,
                 known ? gain(sheet, ringing.value(), coverage.value().share(enough)) : Double.NaN,
                 demand.drive(sheet.skin(), shape), 0, assumed(panel, taps));
+    }
+
+    /** The knee of the first mode's curve; a mode of several waves has no single middle, so the usual share serves. */
+    private double enoughCover(Estimate<Ringing> ringing, Estimate<Coverage> coverage) {
+        boolean oneWave = ringing.isWithin() && ringing.value().first().values().stream()
+                .allMatch(m -> m.lengthHalfWaves() == 1 && m.widthHalfWaves() == 1);
+        return oneWave && coverage.isWithin()
+                ? Coverage.knee(coverage.value()::share, knowledge.number("damping/knee"))
+                : knowledge.number("usual/cover");
     }
 
     private static Tap tap(Optional<List<Tap>> taps, int index) {
