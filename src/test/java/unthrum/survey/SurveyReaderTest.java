@@ -242,6 +242,13 @@ class SurveyReaderTest {
                 "van.yaml:10:13: the panel 'DOOR' again (first in line 5)", "van.yaml:10:25: 'nowhere'");
     }
 
+    @Test
+    @DisplayName("may misspell the key of a whole block: nothing is checked against what that block holds")
+    void misspeltBlock() {
+        assertThat(problems(DOOR.replace("vehicle:", "vehicel:"))).isEqualTo(
+                "van.yaml:2:1: unknown key 'vehicel'; expected a known key; did you mean 'vehicle'?");
+    }
+
     @ParameterizedTest
     @DisplayName("may be broken in any of its parts: the others are checked all the same")
     @ValueSource(strings = {"survey: Small job", "vehicle: {body: van, drive: petrol, use: daily}",
