@@ -1,5 +1,6 @@
 package unthrum.reasoning;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import unthrum.facts.Limit;
@@ -14,14 +15,25 @@ import unthrum.reasoning.engine.Judgement;
 /** The limits on one panel's layup, and which of them a material or a whole layup breaks. */
 final class Limits {
 
+    private static final double ROUNDING = 1e-9;
+
     private final List<Judgement> limits;
     private final List<Judgement> pairings;
     private final double bright;
+    private final double stack;
+    private final double mass;
 
     Limits(Case panel, Knowledge knowledge) {
         this.limits = panel.all(Limit.class).stream().filter(j -> !bindsTheJob((Limit) j.conclusion())).toList();
         this.pairings = panel.all(Pairing.class);
         this.bright = knowledge.number("enough/bright-face");
+        this.stack = least(Bound.STACK_THICKNESS);
+        this.mass = least(Bound.MASS);
+    }
+
+    private double least(Bound bound) {
+        return limits.stream().map(j -> (Limit) j.conclusion()).filter(l -> l.bound() == bound)
+                .mapToDouble(Limit::value).min().orElse(Double.POSITIVE_INFINITY);
     }
 
     /** A mass for the whole vehicle binds the sum over all panels, not one of them. */
@@ -36,14 +48,15 @@ final class Limits {
 
     /** The limits and pairings that a layup breaks as a whole. */
     List<Judgement> brokenBy(Layup layup) {
-        List<Judgement> broken = new java.util.ArrayList<>(limits.stream()
+        List<Judgement> broken = new ArrayList<>(limits.stream()
                 .filter(j -> breaks(layup, (Limit) j.conclusion())).toList());
         broken.addAll(pairings.stream().filter(j -> breaks(layup, (Pairing) j.conclusion())).toList());
         return broken;
     }
 
     boolean admits(Layup layup) {
-        return brokenBy(layup).isEmpty();
+        return layup.thickness() <= stack + ROUNDING && layup.mass() <= mass + ROUNDING
+                && pairings.stream().noneMatch(j -> breaks(layup, (Pairing) j.conclusion()));
     }
 
     /** The largest share of a place that a layer may cover there. */
@@ -55,8 +68,7 @@ final class Limits {
 
     /** The thinnest stack that any limit asks for, in m. */
     OptionalDouble stack() {
-        return limits.stream().map(j -> (Limit) j.conclusion()).filter(l -> l.bound() == Bound.STACK_THICKNESS)
-                .mapToDouble(Limit::value).min();
+        return Double.isFinite(stack) ? OptionalDouble.of(stack) : OptionalDouble.empty();
     }
 
     private boolean breaks(Material m, Limit limit) {
@@ -83,8 +95,8 @@ final class Limits {
 
     private static boolean breaks(Layup layup, Limit limit) {
         return switch (limit.bound()) {
-            case STACK_THICKNESS -> layup.thickness() > limit.value() + 1e-9;
-            case MASS -> layup.mass() > limit.value() + 1e-9;
+            case STACK_THICKNESS -> layup.thickness() > limit.value() + ROUNDING;
+            case MASS -> layup.mass() > limit.value() + ROUNDING;
             default -> false;
         };
     }
