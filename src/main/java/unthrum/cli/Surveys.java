@@ -12,8 +12,8 @@ import unthrum.plan.Plan;
 import unthrum.plan.PlannedPanel;
 import unthrum.plan.Planner;
 import unthrum.reading.Problems;
-import unthrum.reading.YamlReader;
 import unthrum.survey.Survey;
+import unthrum.survey.SurveyReader;
 
 /** Reads survey files and plans them. */
 final class Surveys {
@@ -27,7 +27,7 @@ final class Surveys {
         List<String> problems = new ArrayList<>();
         for (Path file : files) {
             try {
-                surveys.put(file, YamlReader.read(file, Survey.class));
+                surveys.put(file, SurveyReader.read(file));
             } catch (Problems e) {
                 problems.add(e.first(Failures.ONE_SCREEN));
             }

@@ -40,7 +40,7 @@ final class Why implements Runnable {
     @Option(names = "--teach", description = "Say also why each rule holds, for an apprentice.")
     private boolean teach;
 
-    @Option(names = "--json", description = "Print JSON (schema: unthrum schema case).")
+    @Option(names = "--json", description = "Print the whole case as JSON (schema: unthrum schema case).")
     private boolean json;
 
     @Mixin
@@ -59,7 +59,7 @@ final class Why implements Runnable {
         Plan plan = new Planner(knowledge, Catalogue.load()).plan(survey);
         PlannedPanel planned = Surveys.panel(plan, panel);
         if (json) {
-            surroundings.printUtf8(CaseJson.of(planned, only, knowledge));
+            surroundings.printUtf8(CaseJson.of(planned, knowledge));
         } else {
             surroundings.print(CaseText.of(planned, only, teach, knowledge, width, look.style(surroundings)));
         }

@@ -45,6 +45,16 @@ final class Page {
         lines(indent, words, this::aside);
     }
 
+    /** A paragraph that hangs from a dash. */
+    void bullet(int indent, String words) {
+        entry(indent, "-", 2, words);
+    }
+
+    /** A line as it stands, however long. */
+    void verbatim(String line) {
+        text.append(style.spell(line)).append('\n');
+    }
+
     private void lines(int indent, String words, UnaryOperator<String> dress) {
         for (String line : Wrap.lines(style.spell(words), width - indent)) {
             text.append(" ".repeat(indent)).append(dress.apply(line)).append('\n');
