@@ -1,33 +1,86 @@
 package unthrum.cli;
 
-import java.nio.file.Path;
-import unthrum.knowledge.Knowledge;
-import unthrum.material.Catalogue;
-import unthrum.plan.*;
-import unthrum.reading.YamlReader;
-import unthrum.survey.Survey;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help;
 
+/** The program. Only the command that is called is built; help builds them all. */
+@Command(name = "unthrum", description = "Advice on what to stick on the bare panels of a vehicle, and what to leave bare.",
+        header = {"Examples:", "  unthrum new van van.yaml", "  unthrum advise van.yaml", ""},
+        synopsisSubcommandLabel = "COMMAND")
 public final class Main {
-    public static void main(String[] a) throws Exception {
-        long t0 = System.nanoTime();
-        Knowledge k = Knowledge.load();
-        long t1 = System.nanoTime();
-        Catalogue c = Catalogue.load();
-        Survey s = YamlReader.read(Path.of(a[0]), Survey.class);
-        long t2 = System.nanoTime();
-        Plan plan = new Planner(k, c).plan(s);
-        long t3 = System.nanoTime();
-        for (PlannedPanel p : plan.panels()) {
-            System.out.printf("%-28s %-10s %s  %.1f mm %.2f kg%n", p.name(), p.verdict(), p.layup(), p.layup().thickness() * 1e3, p.layup().mass());
-            p.advice().outvoted().forEach(w -> System.out.println("     outvoted " + w.layer() + " " + w.place() + " by " + w.vetoes().get(0).reasons().get(0).rule().id()));
-            if (a.length > 1 && p.name().equals(a[1])) p.advice().considered().forEach(x -> System.out.println("     " + x.material().material() + " " + x.chosen() + " " + x.best() + " " + x.rejectedBy().stream().map(j -> j.conclusion() + " <- " + j.reasons().get(0).rule().id()).toList()));
-            p.advice().unserved().forEach(w -> System.out.println("     unserved " + w.layer() + " " + w.place()+" "+w.judgement().reasons().get(0).rule().id()));
-            p.advice().holds().forEach(w -> System.out.println("     hold " + w.conclusion()));
-            p.advice().questions().forEach(w -> System.out.println("     ask " + w.conclusion()));
-            p.leftOut().forEach(w -> System.out.println("     left out " + w.material().material()+ " " + w.patch() + " "+ w.why()));
+
+    private static final Map<String, Function<Surroundings, Object>> COMMANDS = new LinkedHashMap<>();
+
+    static {
+        COMMANDS.put("advise", Advise::new);
+        COMMANDS.put("why", Why::new);
+        COMMANDS.put("new", New::new);
+        COMMANDS.put("rules", Rules::new);
+        COMMANDS.put("schema", Schema::new);
+    }
+
+    private Main() {
+    }
+
+    public static void main(String[] arguments) {
+        System.exit(run(Surroundings.ofProcess(), arguments));
+    }
+
+    /** Runs a command within the given surroundings. */
+    static int run(Surroundings surroundings, String... arguments) {
+        Failures failures = new Failures(surroundings);
+        try {
+            CommandLine program = program(surroundings, arguments);
+            program.setParameterExceptionHandler(failures::wrongArguments);
+            program.setExecutionExceptionHandler(failures::failed);
+            return arguments.length == 0 ? help(program, surroundings) : program.execute(arguments);
+        } catch (RuntimeException | LinkageError | OutOfMemoryError | StackOverflowError e) {
+            return failures.defect(e);
         }
-        System.out.println(plan.totals());
-        plan.shopping().forEach(x -> System.out.println(x.material().material() + " " + x.area() + " " + x.packs() + " " + x.price()));
-        System.err.printf("knowledge %d ms, read %d ms, plan %d ms%n", (t1 - t0) / 1000000, (t2 - t1) / 1000000, (t3 - t2) / 1000000);
+    }
+
+    private static CommandLine program(Surroundings surroundings, String... arguments) {
+        CommandLine program = new CommandLine(new Main());
+        Optional<String> named = Arrays.stream(arguments).findFirst().filter(COMMANDS::containsKey);
+        COMMANDS.forEach((name, command) -> {
+            if (named.isEmpty() || named.get().equals(name)) {
+                program.addSubcommand(name, command.apply(surroundings));
+            }
+        });
+        settle(program, surroundings);
+        program.getSubcommands().values().forEach(c -> settle(c, surroundings));
+        return program;
+    }
+
+    private static void settle(CommandLine command, Surroundings surroundings) {
+        command.setOut(new java.io.PrintWriter(surroundings.out(), true, surroundings.charset()));
+        command.setErr(new java.io.PrintWriter(surroundings.err(), true, surroundings.charset()));
+        command.setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF));
+        command.getCommandSpec().mixinStandardHelpOptions(false)
+                .addMixin("help", CommandLine.Model.CommandSpec.forAnnotatedObject(new HelpOption()))
+                .exitCodeOnInvalidInput(ExitCode.WRONG_USE.code())
+                .exitCodeOnExecutionException(ExitCode.DEFECT.code());
+        command.getCommandSpec().usageMessage().exitCodeListHeading("%nExit codes:%n").exitCodeList(exitCodes())
+                .width(100);
+    }
+
+    private static Map<String, String> exitCodes() {
+        Map<String, String> codes = new LinkedHashMap<>();
+        for (ExitCode code : ExitCode.values()) {
+            codes.put(String.valueOf(code.code()), code.meaning());
+        }
+        return codes;
+    }
+
+    private static int help(CommandLine program, Surroundings surroundings) {
+        surroundings.err().print(program.getUsageMessage(Help.Ansi.OFF));
+        surroundings.err().flush();
+        return ExitCode.WRONG_USE.code();
     }
 }

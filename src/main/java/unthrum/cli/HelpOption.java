@@ -1,0 +1,10 @@
+package unthrum.cli;
+
+import picocli.CommandLine.Option;
+
+/** The one option that every command has. */
+final class HelpOption {
+
+    @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help.")
+    private boolean help;
+}

@@ -1,0 +1,32 @@
+package unthrum.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+@Command(name = "schema", description = "Print a JSON Schema: of surveys, plans or cases.", customSynopsis =
+        "unthrum schema [survey | plan | case]", header = {"Examples:", "  unthrum schema > survey.schema.json",
+                "  unthrum schema plan", ""})
+final class Schema implements Runnable {
+
+    private static final List<String> KINDS = List.of("survey", "plan", "case");
+
+    private final Surroundings surroundings;
+
+    @Parameters(paramLabel = "KIND", arity = "0..1", description = "survey (if none is named), plan or case.")
+    private String kind = "survey";
+
+    Schema(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public void run() {
+        if (!KINDS.contains(kind)) {
+            throw new WrongUse("no schema '" + kind + "'; there are: " + String.join(", ", KINDS));
+        }
+        byte[] schema = Resources.bytes("unthrum/" + kind + ".schema.json");
+        surroundings.printUtf8(new String(schema, StandardCharsets.UTF_8));
+    }
+}

@@ -1,0 +1,53 @@
+package unthrum.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import unthrum.knowledge.Knowledge;
+import unthrum.material.Catalogue;
+import unthrum.plan.Plan;
+import unthrum.plan.PlannedPanel;
+import unthrum.plan.Planner;
+import unthrum.reading.Problems;
+import unthrum.survey.Survey;
+import unthrum.survey.SurveyReader;
+
+/** Reads survey files and plans them. */
+final class Surveys {
+
+    private Surveys() {
+    }
+
+    /** The surveys by file; the problems of all files are reported together. */
+    static Map<Path, Survey> read(List<Path> files) {
+        Map<Path, Survey> surveys = new LinkedHashMap<>();
+        List<String> problems = new ArrayList<>();
+        for (Path file : files) {
+            try {
+                surveys.put(file, SurveyReader.read(file));
+            } catch (Problems e) {
+                problems.add(e.first(Failures.ONE_SCREEN));
+            }
+        }
+        if (!problems.isEmpty()) {
+            throw new WrongUse(String.join("\n", problems));
+        }
+        return surveys;
+    }
+
+    static List<Plan> plans(List<Path> files) {
+        Map<Path, Survey> surveys = read(files);
+        Planner planner = new Planner(Knowledge.load(), Catalogue.load());
+        return surveys.values().stream().map(planner::plan).toList();
+    }
+
+    /** The panel of that name; where there is none, wrong use with the names that there are. */
+    static PlannedPanel panel(Plan plan, String name) {
+        return plan.panel(name).orElseThrow(() -> new WrongUse("no panel '" + name + "' in '"
+                + plan.survey().survey() + "'; there are: "
+                + plan.panels().stream().map(PlannedPanel::name).collect(Collectors.joining(", "))));
+    }
+}

@@ -1,0 +1,2 @@
+/** The commands: each reads its arguments, asks one package, and prints. */
+package unthrum.cli;

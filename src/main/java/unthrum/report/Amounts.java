@@ -1,0 +1,46 @@
+package unthrum.report;
+
+import java.util.Locale;
+import unthrum.reading.Dimension;
+import unthrum.reading.Money;
+
+/** Amounts as a fitter reads them. */
+final class Amounts {
+
+    /** Below this a mass reads better in grams. */
+    private static final double GRAMS_BELOW = 0.095;
+
+    private Amounts() {
+    }
+
+    static String mass(double kg) {
+        return kg > 0 && kg < GRAMS_BELOW ? Math.round(kg * 1000) + " g" : Dimension.MASS.show(kg);
+    }
+
+    /** For a column headed kg. */
+    static String kilograms(double kg) {
+        return kg == 0 ? "–" : String.format(Locale.ROOT, kg < GRAMS_BELOW ? "%.2f" : "%.1f", kg);
+    }
+
+    static String area(double squareMetres) {
+        return Dimension.AREA.show(squareMetres);
+    }
+
+    static String length(double metres) {
+        return Dimension.LENGTH.show(metres);
+    }
+
+    static String share(double share) {
+        return Dimension.SHARE.show(share);
+    }
+
+    static String money(double amount, String currency) {
+        String figure = amount == Math.rint(amount) ? String.valueOf(Math.round(amount))
+                : String.format(Locale.ROOT, "%.2f", amount);
+        return figure + " " + currency;
+    }
+
+    static String money(Money money) {
+        return money(money.amount().doubleValue(), money.currency());
+    }
+}

@@ -1,0 +1,181 @@
+package unthrum.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import unthrum.facts.Caution;
+import unthrum.facts.Conclusion;
+import unthrum.facts.Duty;
+import unthrum.facts.Hold;
+import unthrum.facts.Limit;
+import unthrum.facts.Pairing;
+import unthrum.facts.Question;
+import unthrum.facts.Veto;
+import unthrum.facts.Want;
+import unthrum.knowledge.Knowledge;
+import unthrum.material.Layer;
+import unthrum.plan.PlannedPanel;
+import unthrum.reading.Words;
+import unthrum.reasoning.Considered;
+import unthrum.reasoning.Ladder;
+import unthrum.reasoning.Layup;
+import unthrum.reasoning.PanelAdvice;
+import unthrum.reasoning.WeighedWant;
+import unthrum.reasoning.derive.Assumed;
+import unthrum.reasoning.engine.Judgement;
+
+/** The whole case of one panel as text: rule by rule what speaks for and against, and every material compared. */
+public final class CaseText {
+
+    private static final int INDENT = 2;
+
+    private final PanelAdvice advice;
+    private final CaseScope scope;
+    private final Knowledge knowledge;
+    private final Page page;
+    private final Sentences sentences;
+    private final ReasonText reasons;
+    private final LayupWords words;
+
+    private CaseText(PlannedPanel planned, CaseScope scope, boolean teach, Knowledge knowledge, Page page) {
+        this.advice = planned.advice();
+        this.scope = scope;
+        this.knowledge = knowledge;
+        this.page = page;
+        this.sentences = new Sentences(PlaceNames.on(advice.panel().facts()));
+        this.reasons = new ReasonText(page, sentences, knowledge, teach);
+        this.words = new LayupWords(sentences);
+    }
+
+    /** @param only show what concerns this layer; everything when absent */
+    public static String of(PlannedPanel planned, Optional<Layer> only, boolean teach, Knowledge knowledge, int width,
+                            Style style) {
+        Page page = new Page(width, style);
+        new CaseText(planned, new CaseScope(only), teach, knowledge, page).print(planned);
+        return page.toString();
+    }
+
+    private void print(PlannedPanel planned) {
+        page.title(planned.name() + ": " + Words.of(planned.verdict())
+                + scope.only().map(l -> " (" + l.word() + " only)").orElse(""));
+        if (planned.layup().isEmpty()) {
+            page.paragraph(INDENT, "Nothing is laid.");
+        }
+        words.instructions(planned.layup()).forEach(line -> page.paragraph(INDENT, line));
+        wants();
+        section("Against, though nothing asks for it", Veto.class, j -> !defeatsSomething(j));
+        section("Limits on what may be laid", Limit.class, j -> true);
+        section("What goes with what", Pairing.class, j -> true);
+        section("Hold", Hold.class, j -> true);
+        section("To be measured", Question.class, j -> true);
+        candidates();
+        advice.ladder().filter(l -> scope.admitsLadder()).ifPresent(this::ladder);
+        section("Work", Duty.class, j -> true);
+        section("Take care", Caution.class, j -> true);
+        assumptions();
+    }
+
+    private boolean defeatsSomething(Judgement veto) {
+        return advice.wants().stream().anyMatch(w -> w.vetoes().contains(veto));
+    }
+
+    private void wants() {
+        List<WeighedWant> wants = advice.wants().stream().filter(w -> scope.admits(w.judgement())).toList();
+        if (wants.isEmpty()) {
+            heading("For and against");
+            page.paragraph(INDENT, "No rule asks for a layer here.");
+        }
+        for (WeighedWant want : wants) {
+            heading("For " + ConclusionWords.of(want.want(), sentences));
+            reasons.print(want.judgement());
+            want.vetoes().forEach(veto -> {
+                page.paragraph(INDENT, "Against it:");
+                reasons.print(veto);
+            });
+            page.paragraph(INDENT, outcome(want));
+        }
+    }
+
+    private String outcome(WeighedWant want) {
+        String weight = unthrum.reading.Dimension.NUMBER.show(want.weight());
+        if (!want.stands()) {
+            return "So it falls: each reason for it is outvoted by one of at least its standing.";
+        }
+        return "So it stands with a weight of " + weight + (want.vetoes().isEmpty() ? "." : ", after what is outvoted.");
+    }
+
+    private void section(String title, Class<? extends Conclusion> kind, Predicate<Judgement> which) {
+        List<Judgement> judgements = advice.panel().all(kind).stream().filter(scope::admits).filter(which).toList();
+        if (!judgements.isEmpty()) {
+            heading(title);
+        }
+        for (Judgement judgement : judgements) {
+            page.paragraph(INDENT, English.sentence(ConclusionWords.of(judgement.conclusion(), sentences)));
+            reasons.print(judgement);
+        }
+    }
+
+    private void candidates() {
+        List<Considered> all = advice.considered().stream().filter(c -> scope.admits(c.material().layer())).toList();
+        if (all.isEmpty()) {
+            return;
+        }
+        heading("Materials compared");
+        Entries entries = new Entries();
+        for (Considered candidate : all) {
+            entries.add(candidate.material().material(), fate(candidate));
+        }
+        int longest = all.stream().mapToInt(c -> c.material().material().length()).max().orElse(0);
+        entries.print(page, INDENT, longest + 2);
+    }
+
+    private String fate(Considered candidate) {
+        if (candidate.chosen()) {
+            return "Chosen.";
+        }
+        if (candidate.rejectedBy().isEmpty()) {
+            return candidate.best().map(l -> "Inside the limits, at best in: " + LayupWords.names(l)
+                    + "; the layup chosen serves more, or weighs or costs less.")
+                    .orElse("Fits only with a companion that does not.");
+        }
+        List<String> limits = new ArrayList<>();
+        for (Judgement limit : candidate.rejectedBy()) {
+            limits.add(LimitWords.of((Limit) limit.conclusion()) + " [" + limit.reasons().get(0).rule().id() + "]");
+        }
+        return "Rejected: " + String.join("; ", limits) + ".";
+    }
+
+    private void ladder(Ladder ladder) {
+        heading("The steps down against noise through the air");
+        Entries entries = new Entries();
+        ladder.room().ifPresent(r -> entries.add("room", "The limits leave a stack of " + Amounts.length(r) + "."));
+        entries.add("on foam", step(ladder.decoupledBarrier()));
+        entries.add("laid direct", step(ladder.barrierLaidDirect()));
+        entries.add("no barrier", step(ladder.noBarrier()));
+        entries.print(page, INDENT, 13);
+    }
+
+    private static String step(Optional<Layup> layup) {
+        return layup.map(l -> English.capital(LayupWords.names(l)) + ".").orElse("Nothing fits.");
+    }
+
+    private void assumptions() {
+        if (advice.panel().facts().assumptions().isEmpty()) {
+            return;
+        }
+        heading("Taken where the survey does not say");
+        List<Assumed> decisive = advice.restsOn();
+        Entries entries = new Entries();
+        for (Assumed a : advice.panel().facts().assumptions().values()) {
+            entries.add(a.fact(), a.value() + ", because " + a.because() + " ("
+                    + knowledge.sourceTitle(a.source()) + ")." + (decisive.contains(a) ? " The verdict rests on it." : ""));
+        }
+        entries.print(page, INDENT, 16);
+    }
+
+    private void heading(String title) {
+        page.blank();
+        page.heading(title);
+    }
+}

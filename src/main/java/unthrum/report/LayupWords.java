@@ -1,0 +1,111 @@
+package unthrum.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import unthrum.material.Layer;
+import unthrum.material.Material;
+import unthrum.material.Material.Bonding;
+import unthrum.material.Material.Form;
+import unthrum.reasoning.Closing;
+import unthrum.reasoning.Laid;
+import unthrum.reasoning.Layup;
+import unthrum.reasoning.Patch;
+
+/** Layups in words: short for tables, as an instruction for the panel. */
+final class LayupWords {
+
+    private final Sentences sentences;
+
+    LayupWords(Sentences sentences) {
+        this.sentences = sentences;
+    }
+
+    /** 'butyl-2 2 mm on 40 % of bays 1 and 2; nitrile-foam-10 10 mm all over'. */
+    String brief(Layup layup) {
+        return layup.layers().stream().map(laid -> laid.material().material() + " "
+                + Amounts.length(laid.material().thickness().si()) + " " + where(laid, "all over"))
+                .collect(Collectors.joining("; "));
+    }
+
+    /** 'butyl-2 and nitrile-foam-10', or 'nothing'. */
+    static String names(Layup layup) {
+        return layup.isEmpty() ? "nothing"
+                : English.and(layup.layers().stream().map(l -> l.material().material()).toList());
+    }
+
+    /** One instruction a layer, from the metal inward. */
+    List<String> instructions(Layup layup) {
+        return layup.layers().stream().map(this::instruction).toList();
+    }
+
+    private String instruction(Laid laid) {
+        Material material = laid.material();
+        String mass = Amounts.mass(laid.mass());
+        if (laid.layer() == Layer.DAMPING) {
+            return "Patch " + bays(laid.patches()) + " with " + material.material() + ", "
+                    + shares(laid.patches()) + ": " + mass + ".";
+        }
+        return verb(material) + " " + material.material() + " (" + material.layer().word() + ", "
+                + Amounts.length(material.thickness().si()) + ") " + where(laid, "over the whole face") + ": "
+                + mass + ".";
+    }
+
+    private static String verb(Material material) {
+        if (material.layer() == Layer.HEAT_SHIELD) {
+            return "Hang";
+        }
+        return material.bonding() == Bonding.FASTENED ? "Fasten"
+                : material.bonding().sticks() ? "Stick" : "Lay";
+    }
+
+    private String bays(List<Patch> patches) {
+        return English.andNumbered(patches.stream().map(p -> sentences.place(p.place())).toList());
+    }
+
+    /** 'in the middle, 34 % of each' or '34 % of bays 1 and 2 and 40 % of bay 3'. */
+    private String shares(List<Patch> patches) {
+        Map<String, List<Patch>> byShare = byShare(patches);
+        if (byShare.size() == 1) {
+            return byShare.keySet().iterator().next() + (patches.size() == 1 ? " of it" : " of each")
+                    + " in the middle";
+        }
+        List<String> parts = new ArrayList<>();
+        byShare.forEach((share, some) -> parts.add(share + " of " + bays(some)));
+        return English.and(parts) + ", in the middle of each";
+    }
+
+    private String where(Laid laid, String whole) {
+        if (laid.layer() == Layer.HEAT_SHIELD) {
+            return "on the hot side, clear of the metal";
+        }
+        List<String> parts = new ArrayList<>();
+        byShare(laid.patches()).forEach((share, some) -> {
+            boolean all = some.size() == 1 && some.get(0).place().isWholePanel();
+            parts.add(!all ? "on " + share + " of " + bays(some)
+                    : some.get(0).coverage() >= 1 ? whole : "on the " + share + " that can be reached");
+        });
+        return English.and(parts);
+    }
+
+    private static Map<String, List<Patch>> byShare(List<Patch> patches) {
+        Map<String, List<Patch>> byShare = new LinkedHashMap<>();
+        patches.forEach(p -> byShare.computeIfAbsent(Amounts.share(p.coverage()), k -> new ArrayList<>()).add(p));
+        return byShare;
+    }
+
+    /** 'Close cable hole 1 with plug-20', with how many when there are several. */
+    String closing(Closing closing) {
+        String hole = sentences.place(closing.want().place());
+        if (closing.piece().isEmpty()) {
+            return "Close " + hole + ": no piece in the catalogue is large and hardy enough for its "
+                    + Amounts.length(closing.opening().size()) + ", so it takes a plate of its own.";
+        }
+        Material piece = closing.piece().get();
+        String many = closing.count() > 1 ? ", " + closing.count() + " of them" : "";
+        String with = piece.form() == Form.ROLL ? piece.material() + " (tape)" : piece.material();
+        return "Close " + hole + " with " + with + many + ".";
+    }
+}

@@ -1,0 +1,192 @@
+package unthrum.report;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import unthrum.facts.Question;
+import unthrum.facts.Veto;
+import unthrum.material.Layer;
+import unthrum.plan.LeftOut;
+import unthrum.plan.PlannedPanel;
+import unthrum.reading.Words;
+import unthrum.reasoning.Considered;
+import unthrum.reasoning.PanelAdvice;
+import unthrum.reasoning.Verdict;
+import unthrum.reasoning.WeighedWant;
+import unthrum.reasoning.derive.Assumed;
+import unthrum.reasoning.engine.Judgement;
+
+/** One panel of a plan: the advice first, then its reasons with the panel's own numbers. */
+final class PanelText {
+
+    private static final int INDENT = 2;
+    private static final int LABELS = 13;
+
+    private final PlannedPanel planned;
+    private final PanelAdvice advice;
+    private final Set<String> toldElsewhere;
+    private final Sentences sentences;
+    private final LayupWords words;
+    private final Unserved unserved;
+    private final Entries entries = new Entries();
+
+    /** @param toldElsewhere ids of the rules whose work and dangers the plan tells once for many panels */
+    PanelText(PlannedPanel planned, Set<String> toldElsewhere) {
+        this.planned = planned;
+        this.advice = planned.advice();
+        this.toldElsewhere = toldElsewhere;
+        this.sentences = new Sentences(PlaceNames.on(advice.panel().facts()));
+        this.words = new LayupWords(sentences);
+        this.unserved = new Unserved(planned, sentences);
+    }
+
+    void print(Page page) {
+        page.title(planned.name() + ": " + Words.of(planned.verdict()));
+        advice().forEach(line -> page.paragraph(INDENT, line));
+        holds();
+        questions();
+        reasonsFor();
+        leftBare();
+        outvoted();
+        if (advice.verdict() != Verdict.HOLD) {
+            entries.addAll("not laid", unserved.told());
+        }
+        leftOut();
+        work();
+        advice.restsOn().forEach(a -> entries.add("rests on", restsOn(a)));
+        entries.print(page, INDENT, LABELS);
+    }
+
+    private List<String> advice() {
+        List<String> lines = new java.util.ArrayList<>(words.instructions(planned.layup()));
+        advice.closings().stream().filter(c -> planned.verdict() != Verdict.HOLD).map(words::closing)
+                .forEach(lines::add);
+        if (planned.layup().isEmpty()) {
+            lines.add(0, nothing());
+        }
+        return lines;
+    }
+
+    private String nothing() {
+        return switch (planned.verdict()) {
+            case HOLD -> "Wait" + later();
+            case ASK -> "Measure first; until then it stays bare.";
+            default -> "Leave it bare" + (advice.wants().isEmpty() ? "." + quiet() : ".");
+        };
+    }
+
+    /** What a held panel would get, as far as is known today. */
+    private String later() {
+        List<String> chosen = advice.considered().stream().filter(Considered::chosen)
+                .map(c -> c.material().material()).toList();
+        return chosen.isEmpty() ? "." : ". When the way is free it gets " + English.and(chosen) + ".";
+    }
+
+    /** Why nothing is wanted, in one sentence. */
+    private String quiet() {
+        List<Told> why = Told.of(vetoes().filter(j -> isBay(j) || j.conclusion().place().isWholePanel()), sentences);
+        return why.isEmpty() ? " Nothing speaks for a layer here." : " " + why.get(0).sentence();
+    }
+
+    private void holds() {
+        Told.of(advice.holds().stream(), sentences).forEach(t -> entries.add("until", t.advised(sentences)));
+    }
+
+    private void questions() {
+        for (Judgement question : advice.questions()) {
+            for (Told told : Told.of(Stream.of(question), sentences)) {
+                entries.add("measure", told.advised(sentences).replace("]",
+                        ", key '" + ((Question) question.conclusion()).fact() + "']"));
+            }
+        }
+    }
+
+    private void reasonsFor() {
+        Map<Layer, List<WeighedWant>> byLayer = advice.served().stream().filter(w -> isLaid(w.layer()))
+                .collect(Collectors.groupingBy(WeighedWant::layer, LinkedHashMap::new, Collectors.toList()));
+        byLayer.forEach((layer, wants) -> Told.of(wants.stream().map(WeighedWant::judgement), sentences)
+                .forEach(t -> entries.add("for " + layer.word(), t.sentence())));
+    }
+
+    private boolean isLaid(Layer layer) {
+        return planned.layup().has(layer) || layer == Layer.SEAL;
+    }
+
+    /** Parts that stay bare inside what is covered. */
+    private void leftBare() {
+        if (!planned.layup().isEmpty()) {
+            Told.of(vetoes().filter(j -> !j.conclusion().place().isWholePanel() && !isBay(j)), sentences)
+                    .forEach(t -> entries.add("stays bare", t.sentence()));
+        }
+    }
+
+    private Stream<Judgement> vetoes() {
+        return advice.panel().own(Veto.class).stream();
+    }
+
+    private static boolean isBay(Judgement judgement) {
+        return judgement.conclusion().place().part().startsWith("bay ");
+    }
+
+    private void outvoted() {
+        Map<List<String>, List<WeighedWant>> byRules = advice.outvoted().stream().collect(Collectors.groupingBy(
+                w -> w.vetoes().stream().flatMap(v -> v.reasons().stream()).map(r -> r.rule().id()).distinct().toList(),
+                LinkedHashMap::new, Collectors.toList()));
+        byRules.values().forEach(wants -> {
+            String what = English.capital(unserved.wanted(wants)) + ": ";
+            Stream<Judgement> vetoes = wants.stream().flatMap(w -> w.vetoes().stream()).distinct();
+            List<Told> told = Told.of(vetoes, sentences);
+            entries.add("outvoted", what + told.get(0).clause() + ". [" + told.get(0).rule().id() + "]");
+            told.subList(1, told.size()).forEach(t -> entries.add("outvoted", "And " + t.sentence()));
+        });
+    }
+
+    private void leftOut() {
+        Map<LeftOut.Scarce, List<LeftOut>> byReason = planned.leftOut().stream()
+                .collect(Collectors.groupingBy(LeftOut::why, java.util.TreeMap::new, Collectors.toList()));
+        byReason.forEach((why, pieces) -> entries.add("left out", "For want of " + scarce(why) + ": "
+                + English.and(pieces.stream().collect(Collectors.groupingBy(p -> p.material().material(),
+                        LinkedHashMap::new, Collectors.toList())).entrySet().stream()
+                        .map(e -> e.getKey() + " " + places(e.getValue())).toList())
+                + ". Other panels need it more."));
+    }
+
+    private String places(List<LeftOut> pieces) {
+        double area = pieces.stream().mapToDouble(p -> p.patch().area()).sum();
+        boolean whole = pieces.get(0).patch().place().isWholePanel();
+        return "(" + Amounts.area(area) + (whole ? "" : " on " + English.andNumbered(pieces.stream()
+                .map(p -> sentences.place(p.patch().place())).toList())) + ")";
+    }
+
+    private static String scarce(LeftOut.Scarce why) {
+        return switch (why) {
+            case MONEY -> "money";
+            case ADDED_MASS -> "mass that may be added";
+            case ROOF_MASS -> "mass that the roof may take";
+            case PAYLOAD -> "payload";
+        };
+    }
+
+    private void work() {
+        Function<Judgement, Judgement> own = j -> new Judgement(j.conclusion(), j.reasons().stream()
+                .filter(r -> !toldElsewhere.contains(r.rule().id())).toList());
+        List<Judgement> duties = PanelWork.of(planned);
+        Told.of(duties.stream().map(own), sentences).forEach(t -> entries.add("work", t.advised(sentences)));
+        List<String> shared = duties.stream().filter(d -> d.reasons().stream()
+                .anyMatch(r -> toldElsewhere.contains(r.rule().id()))).map(d -> Words.of(PanelWork.work(d))).distinct()
+                .toList();
+        if (!shared.isEmpty()) {
+            entries.add("work", "As told below for several panels: " + English.and(shared) + ".");
+        }
+        Told.of(advice.cautions().stream().map(own), sentences)
+                .forEach(t -> entries.add("take care", t.advised(sentences)));
+    }
+
+    private static String restsOn(Assumed assumed) {
+        return English.capital(assumed.fact()) + " taken as " + assumed.value() + ", because " + assumed.because() + ".";
+    }
+}

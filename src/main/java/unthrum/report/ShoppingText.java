@@ -1,0 +1,64 @@
+package unthrum.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import unthrum.plan.Plan;
+import unthrum.plan.Purchase;
+import unthrum.plan.Totals;
+import unthrum.reading.Quantity;
+import unthrum.report.Page.Align;
+import unthrum.report.Page.Column;
+import unthrum.report.Page.Row;
+
+/** What to buy, what the shelf gives, and what it all adds up to. */
+final class ShoppingText {
+
+    private final Plan plan;
+
+    ShoppingText(Plan plan) {
+        this.plan = plan;
+    }
+
+    void print(Page page) {
+        page.heading("Shopping and totals");
+        if (plan.shopping().isEmpty()) {
+            page.paragraph(0, "Nothing to buy.");
+        } else {
+            page.table(0, List.of(new Column("material", Align.LEFT), new Column("what it is", Align.ELASTIC),
+                    new Column("needed", Align.RIGHT), new Column("from shelf", Align.RIGHT),
+                    new Column("to buy", Align.RIGHT), new Column("price", Align.RIGHT)),
+                    plan.shopping().stream().map(this::row).toList());
+            page.paragraph(0, "Areas are net: what is lost in cutting comes on top.");
+        }
+        page.blank();
+        totals().forEach(line -> page.paragraph(0, line));
+    }
+
+    private Row row(Purchase p) {
+        boolean byPiece = p.pieces() > 0;
+        return new Row(List.of(p.material().material(), p.material().is(),
+                byPiece ? p.pieces() + " pcs" : Amounts.area(p.area()),
+                p.shelf() > 0 ? Amounts.area(p.shelf()) : "–",
+                p.packs() == 0 ? "–" : English.count(p.packs(), "pack"),
+                p.packs() == 0 ? "–" : Amounts.money(p.price(), plan.totals().currency())));
+    }
+
+    private List<String> totals() {
+        Totals t = plan.totals();
+        List<String> lines = new ArrayList<>();
+        lines.add("Mass added: " + Amounts.mass(t.mass()) + against(t.massLimit(), "the client allows")
+                + against(t.payload(), "the papers leave") + ".");
+        if (t.roof() > 0 || t.roofLimit().isPresent()) {
+            lines.add("Of it on roofs: " + Amounts.mass(t.roof()) + against(t.roofLimit(), "the client allows") + ".");
+        }
+        String money = t.moneyLimit().map(m -> "; the client has " + Amounts.money(m)
+                + (t.moneyComparable() ? "" : ", which cannot be held against prices in " + t.currency())).orElse("");
+        lines.add("To buy: " + Amounts.money(t.price(), t.currency()) + money + ".");
+        return lines;
+    }
+
+    private static String against(Optional<Quantity> limit, String who) {
+        return limit.map(l -> "; " + who + " " + Amounts.mass(l.si())).orElse("");
+    }
+}

@@ -1,0 +1,134 @@
+package unthrum.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import unthrum.facts.Decoupled;
+import unthrum.facts.Limit;
+import unthrum.material.Layer;
+import unthrum.plan.PlannedPanel;
+import unthrum.reasoning.Ladder;
+import unthrum.reasoning.Layup;
+import unthrum.reasoning.PanelAdvice;
+import unthrum.reasoning.WeighedWant;
+import unthrum.reasoning.engine.Judgement;
+
+/** The wants that no veto defeats and that are not laid all the same, each with what stands in the way. */
+final class Unserved {
+
+    private final PanelAdvice advice;
+    private final Sentences sentences;
+
+    Unserved(PlannedPanel planned, Sentences sentences) {
+        this.advice = planned.advice();
+        this.sentences = sentences;
+    }
+
+    List<String> told() {
+        List<String> told = new ArrayList<>();
+        Map<Layer, List<WeighedWant>> byLayer = advice.unserved().stream()
+                .collect(Collectors.groupingBy(WeighedWant::layer, LinkedHashMap::new, Collectors.toList()));
+        Map<List<Judgement>, List<Layer>> ruledOut = new LinkedHashMap<>();
+        List<Layer> others = new ArrayList<>();
+        for (Layer layer : byLayer.keySet()) {
+            Against against = Against.of(layer, advice);
+            boolean whollyOut = against.outdone().isEmpty() && against.limits().size() == 1
+                    && against.limits().values().iterator().next() == against.offered();
+            if (whollyOut) {
+                ruledOut.computeIfAbsent(List.copyOf(against.limits().keySet()), k -> new ArrayList<>()).add(layer);
+            } else {
+                others.add(layer);
+            }
+        }
+        ruledOut.forEach((limits, layers) -> told.add(allOut(limits.get(0), layers.stream().flatMap(
+                l -> byLayer.get(l).stream()).toList())));
+        others.forEach(layer -> told.addAll(piecemeal(layer, byLayer.get(layer))));
+        ladder().ifPresent(told::add);
+        return told;
+    }
+
+    /** 'damping on bays 1 and 3, a barrier and insulation'. */
+    String wanted(List<WeighedWant> wants) {
+        Map<Layer, List<WeighedWant>> byLayer = wants.stream()
+                .collect(Collectors.groupingBy(WeighedWant::layer, LinkedHashMap::new, Collectors.toList()));
+        return English.and(byLayer.entrySet().stream().map(e -> noun(e.getKey(), e.getValue())).toList());
+    }
+
+    private String noun(Layer layer, List<WeighedWant> wants) {
+        List<String> places = wants.stream().filter(w -> !w.place().isWholePanel())
+                .map(w -> sentences.place(w.place())).toList();
+        String noun = layer == Layer.SEAL ? "closing" : English.withArticle(layer.word());
+        boolean named = places.isEmpty() || places.equals(List.of(advice.name()));
+        return named ? noun : noun + (layer == Layer.SEAL ? " " : " on ") + English.andNumbered(places);
+    }
+
+    private String allOut(Judgement limit, List<WeighedWant> wants) {
+        return English.capital(wanted(wants)) + ": " + LimitWords.of((Limit) limit.conclusion())
+                + ", and nothing in the catalogue keeps to that, because " + reasons(limit);
+    }
+
+    private List<String> piecemeal(Layer layer, List<WeighedWant> wants) {
+        Against against = Against.of(layer, advice);
+        List<String> told = new ArrayList<>();
+        String lead = English.capital(wanted(wants)) + ": ";
+        for (Map.Entry<Judgement, Integer> limit : against.limits().entrySet()) {
+            told.add(lead + LimitWords.of((Limit) limit.getKey().conclusion()) + ", which rules out "
+                    + limit.getValue() + " of " + against.offered() + ", because " + reasons(limit.getKey()));
+            lead = "And ";
+        }
+        for (Told missing : Told.of(Against.missingCompanions(layer, advice.layup(), advice).stream(), sentences)) {
+            told.add(lead + missing.clause() + ". [" + missing.rule().id() + "]");
+            lead = "And ";
+        }
+        if (!against.outdone().isEmpty()) {
+            told.add((lead.equals("And ") ? "What" : lead + "what") + " is left ("
+                    + English.and(against.outdone().stream().map(c -> c.material().material()).limit(4).toList())
+                    + ") serves less than " + LayupWords.names(advice.layup()) + ", and both do not go together.");
+        } else if (told.isEmpty()) {
+            told.add(lead + "none in the catalogue goes together with the rest inside the limits.");
+        }
+        return told;
+    }
+
+    private String reasons(Judgement limit) {
+        List<Told> told = Told.of(Stream.of(limit), sentences);
+        return told.get(0).clause() + ". [" + told.get(0).rule().id() + "]";
+    }
+
+    private Optional<String> ladder() {
+        if (advice.ladder().isEmpty()) {
+            return Optional.empty();
+        }
+        Ladder ladder = advice.ladder().get();
+        Layup layup = advice.layup();
+        if (layup.has(Layer.BARRIER) && layup.has(Layer.DECOUPLER)) {
+            return Optional.empty();
+        }
+        if (!layup.has(Layer.BARRIER)) {
+            return Optional.of(noBarrier(ladder));
+        }
+        return ladder.decoupledBarrier().isPresent() ? Optional.empty() : Optional.of("No barrier on foam fits"
+                + room(ladder) + ", so the barrier lies straight on the skin." + lost());
+    }
+
+    private String noBarrier(Ladder ladder) {
+        boolean direct = ladder.barrierLaidDirect().isPresent();
+        return direct ? "A barrier would fit" + room(ladder) + " by itself, but the rest of the layup serves more."
+                : "No barrier fits" + room(ladder) + ", on foam or laid direct: what comes through the air stays.";
+    }
+
+    private static String room(Ladder ladder) {
+        return ladder.room().isPresent() ? " in the " + Amounts.length(ladder.room().getAsDouble())
+                + " that the limits leave" : " inside the limits";
+    }
+
+    private String lost() {
+        return advice.panel().facts().all(Decoupled.class).filter(d -> d.gain() > 0).findFirst()
+                .map(d -> " That gives up the gain of floating it: about "
+                        + unthrum.reading.Dimension.LEVEL.show(d.gain()) + " at 500 Hz.").orElse("");
+    }
+}
