@@ -17,7 +17,7 @@ import unthrum.reading.YamlReader;
 import unthrum.survey.Survey;
 
 /** Reads the example files beside the rules: for each rule the panels on which it must speak or must stay silent. */
-final class Examples {
+public final class Examples {
 
     private static final YAMLMapper YAML = new YAMLMapper();
     private static final String DEFAULTS = """
@@ -27,7 +27,7 @@ final class Examples {
             """;
 
     /** One panel of an example file. */
-    record Trial(String file, String rule, String says, boolean speaks, Survey survey) {
+    public record Trial(String file, String rule, String says, boolean speaks, Survey survey) {
         @Override
         public String toString() {
             return rule + (speaks ? " speaks: " : " is silent: ") + says;
@@ -37,7 +37,7 @@ final class Examples {
     private Examples() {
     }
 
-    static List<Trial> all() {
+    public static List<Trial> all() {
         List<Trial> trials = new ArrayList<>();
         try (Stream<Path> files = Files.list(Path.of("rules", "examples"))) {
             for (Path file : files.sorted().toList()) {
