@@ -28,6 +28,14 @@ final class FreeSpace extends SheetSpace {
         clear();
     }
 
+    /** A sheet on which these lie already. */
+    static SheetSpace of(int width, int height, List<Placed> placed) {
+        FreeSpace space = new FreeSpace(width, height);
+        space.placed.addAll(placed);
+        placed.forEach(space::carve);
+        return space.withFreeArea((long) width * height - placed.stream().mapToLong(p -> p.blank().area()).sum());
+    }
+
     private FreeSpace(FreeSpace other) {
         super(other.width, other.height);
         placed = new ArrayList<>(other.placed);
@@ -45,10 +53,7 @@ final class FreeSpace extends SheetSpace {
 
     @Override
     SheetSpace sized(int newWidth, int newHeight) {
-        FreeSpace sized = new FreeSpace(newWidth, newHeight);
-        sized.placed.addAll(placed);
-        placed.forEach(sized::carve);
-        return sized;
+        return of(newWidth, newHeight, placed);
     }
 
     @Override

@@ -21,7 +21,10 @@ public final class LayoutPlanner {
         int bound = bound(task, blanks);
         Watch watch = new Watch(search, bound);
         SplittableRandom random = new SplittableRandom(search.seed());
-        return new SheetSearch(task, blanks, bound, watch, random).run().layout(bound);
+        Filling best = task.fromRoll() && task.cuts() == CutRule.FREE
+            ? new RollSearch(task, blanks, bound, watch, random).run()
+            : new SheetSearch(task, blanks, bound, watch, random).run();
+        return best.layout(bound);
     }
 
     private static int bound(CuttingTask task, List<Blank> blanks) {

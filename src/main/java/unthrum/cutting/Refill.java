@@ -15,7 +15,11 @@ import java.util.SplittableRandom;
  */
 final class Refill {
 
-    private static final int MEMORY = 60;
+    private static final int MEMORY = 300;
+    /** A round takes something from at most so many sheets, so many blanks from each, or all in one case of so many. */
+    private static final int MOST_SHEETS = 3;
+    private static final int MOST_BLANKS = 12;
+    private static final int EMPTY_ONE_IN = 4;
     private static final List<Comparator<Blank>> ORDERS = List.of(
         Comparator.comparingLong(Blank::area).reversed(),
         Comparator.comparingInt((Blank b) -> Math.max(b.width(), b.height())).reversed(),
@@ -56,7 +60,7 @@ final class Refill {
         return poolArea;
     }
 
-    /** One round of ruin and recreate; true when it left less in the pool than ever the round before. */
+    /** One round of ruin and recreate. */
     void step() {
         Arrays.fill(saved, null);
         List<Blank> oldPool = pool;
@@ -78,7 +82,7 @@ final class Refill {
     }
 
     private void ruin() {
-        int count = 1 + random.nextInt(Math.min(3, sheets.length));
+        int count = 1 + random.nextInt(Math.min(MOST_SHEETS, sheets.length));
         for (int i = 0; i < count; i++) {
             int sheet = random.nextInt(sheets.length);
             int size = sheets[sheet].size();
@@ -93,7 +97,7 @@ final class Refill {
     private void takeOut(SheetSpace sheet, int size) {
         boolean[] removed = new boolean[size];
         List<Placed> placed = sheet.placed();
-        int take = random.nextInt(4) == 0 ? size : 1 + random.nextInt(Math.min(size, 12));
+        int take = random.nextInt(EMPTY_ONE_IN) == 0 ? size : 1 + random.nextInt(Math.min(size, MOST_BLANKS));
         if (take == size) {
             Arrays.fill(removed, true);
         } else {

@@ -43,7 +43,7 @@ public final class CuttingBenchmark {
         int every = Integer.parseInt(args[2]);
         List<Path> files;
         try (Stream<Path> listed = Files.list(Path.of(args[0]))) {
-            files = listed.filter(f -> f.getFileName().toString().matches(args[3] + "\\.csv")).sorted().toList();
+            files = listed.filter(f -> f.getFileName().toString().matches("(" + args[3] + ")\\.csv")).sorted().toList();
         }
         for (Path file : files) {
             List<PublishedInstance> rows = PublishedInstance.read(file);
