@@ -61,7 +61,10 @@ final class SheetSearch {
     private boolean pursue(List<Goal> goals, int turn) {
         for (Goal goal : goals) {
             Filling reached = goal.pursue(turn, watch);
-            if (reached != null && offer(reached)) {
+            if (reached != null) {
+                if (!offer(reached)) {
+                    throw new IllegalStateException("a goal was no better than the best layout: " + best.task());
+                }
                 return true;
             }
         }
@@ -131,8 +134,8 @@ final class SheetSearch {
         List<Goal> goals = new ArrayList<>();
         int margin = task.knifeMargin();
         int height = target(task.fromRoll() ? Filling.used(space, false)
-            : space.height - (int) (offcut / (space.width - margin)));
-        int width = target(space.width - (int) (offcut / (space.height - margin)));
+            : space.height - margin - (int) (offcut / (space.width - margin)));
+        int width = target(space.width - margin - (int) (offcut / (space.height - margin)));
         if (height > 0 && roomLeft((long) (space.height - height) * space.width)) {
             goals.add(Goal.tighter(best, sheet, space.width, height, random));
         }
