@@ -1,0 +1,44 @@
+package unthrum.cutting;
+
+import java.util.List;
+import java.util.SplittableRandom;
+
+/** Plans cutting layouts: fewest sheets and then the largest usable offcut, or the least length of a roll. */
+public final class LayoutPlanner {
+
+    private LayoutPlanner() {
+    }
+
+    /**
+     * The best layout found within the search's limits, with a proved bound. Pieces too large for every stock, and
+     * pieces for which the stock does not suffice, are listed as unplaced. With sheets of one size these are the pieces
+     * of the emptiest sheets of a layout with as many sheets as it takes, so a sheet more in stock never makes it worse.
+     */
+    public static CuttingLayout plan(CuttingTask task, Search search) {
+        List<Stock> sheets = task.stock().stream().filter(s -> s.kind() == Stock.Kind.SHEET).toList();
+        if (sheets.size() != 1) {
+            return search(task, search);
+        }
+        return Shortage.plan(task, sheets.get(0), endless -> search(endless, search));
+    }
+
+    private static CuttingLayout search(CuttingTask task, Search search) {
+        List<Blank> blanks = Blank.of(task);
+        if (blanks.isEmpty()) {
+            return new CuttingLayout(task, List.of(), task.tooLarge(), 0);
+        }
+        int bound = bound(task, blanks);
+        Watch watch = new Watch(search, bound);
+        SplittableRandom random = new SplittableRandom(search.seed());
+        Filling best = task.fromRoll() && task.cuts() == CutRule.FREE
+            ? new RollSearch(task, blanks, bound, watch, random).run()
+            : new SheetSearch(task, blanks, bound, watch, random).run();
+        return best.layout(bound);
+    }
+
+    private static int bound(CuttingTask task, List<Blank> blanks) {
+        int margin = task.knifeMargin();
+        return task.fromRoll() ? LowerBound.rollLength(task.stock().get(0).width() + margin, blanks) - margin
+            : LowerBound.wholeSheets(task, blanks);
+    }
+}

@@ -1,0 +1,94 @@
+package unthrum.cutting;
+
+import java.util.List;
+import java.util.SplittableRandom;
+
+/** A sheet being filled: what lies on it and where more would go. Sizes include the knife margin. */
+abstract class SheetSpace {
+
+    /** One place in so many is overlooked at random, so that the search does not always decide alike. */
+    private static final int OVERLOOK_ONE_IN = 100;
+
+    final int width;
+    final int height;
+    private long freeArea;
+
+    SheetSpace(int width, int height) {
+        this.width = width;
+        this.height = height;
+        this.freeArea = (long) width * height;
+    }
+
+    static SheetSpace blank(CutRule cuts, int width, int height) {
+        return cuts == CutRule.FREE ? new FreeSpace(width, height) : new GuillotineSpace(width, height);
+    }
+
+    /** Lets {@code spot} be the best place here for the blank lying as given, when better than what it holds. */
+    abstract void offer(int blankWidth, int blankHeight, FitRule rule, SplittableRandom random, Spot spot);
+
+    abstract List<Placed> placed();
+
+    abstract int size();
+
+    abstract SheetSpace copy();
+
+    /** The same blanks at the same places on a sheet of another size, in which they all lie. */
+    abstract SheetSpace sized(int newWidth, int newHeight);
+
+    abstract void join(Blank blank, Spot spot);
+
+    abstract void drop(boolean[] removed);
+
+    final void offer(Blank blank, FitRule rule, SplittableRandom random, Spot spot) {
+        if (blank.area() > freeArea) {
+            return;
+        }
+        offer(blank.width(), blank.height(), rule, random, spot);
+        if (blank.mayTurn()) {
+            offer(blank.height(), blank.width(), rule, random, spot);
+        }
+    }
+
+    final void place(Blank blank, Spot spot) {
+        freeArea -= blank.area();
+        join(blank, spot);
+    }
+
+    /** Takes away those that are marked, by their index in {@link #placed()}. */
+    final void remove(boolean[] removed) {
+        List<Placed> all = placed();
+        for (int i = 0; i < removed.length; i++) {
+            freeArea += removed[i] ? all.get(i).blank().area() : 0;
+        }
+        drop(removed);
+    }
+
+    /** A copy of another size; what lies beyond the new edges is taken out and added to {@code out}. */
+    final SheetSpace resized(int newWidth, int newHeight, List<Blank> out) {
+        SheetSpace copy = copy();
+        List<Placed> all = copy.placed();
+        boolean[] beyond = new boolean[all.size()];
+        for (int i = 0; i < beyond.length; i++) {
+            beyond[i] = all.get(i).right() > newWidth || all.get(i).top() > newHeight;
+            if (beyond[i]) {
+                out.add(all.get(i).blank());
+            }
+        }
+        copy.remove(beyond);
+        return copy.sized(newWidth, newHeight)
+            .withFreeArea(copy.freeArea + (long) newWidth * newHeight - (long) width * height);
+    }
+
+    final long freeArea() {
+        return freeArea;
+    }
+
+    final SheetSpace withFreeArea(long area) {
+        freeArea = area;
+        return this;
+    }
+
+    static boolean overlook(SplittableRandom random) {
+        return random.nextInt(OVERLOOK_ONE_IN) == 0;
+    }
+}
