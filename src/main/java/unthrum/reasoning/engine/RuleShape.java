@@ -1,7 +1,6 @@
 package unthrum.reasoning.engine;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -21,6 +20,9 @@ record RuleShape(List<Condition> conditions) {
 
     private static final java.util.regex.Pattern REFERENCE =
             java.util.regex.Pattern.compile("\\$(\\w+)\\.(\\w+)");
+    /** The component that a test starts with; a test for an assumption is about the component that it names. */
+    private static final java.util.regex.Pattern OWN =
+            java.util.regex.Pattern.compile("assumed (?:not )?contains \"(\\w+)\"|(\\w+).*");
 
     /** How many facts a condition needs: one, none at all, or at least one without naming it. */
     enum Sense { ONE, NONE, SOME }
@@ -71,8 +73,12 @@ record RuleShape(List<Condition> conditions) {
         for (Matcher m = REFERENCE.matcher(text); m.find();) {
             others.add(new Reference(m.group(1), m.group(2)));
         }
-        return new Test(text, predicate, variables,
-                new LinkedHashSet<>(List.of(predicate.getReactiveProps())), others);
+        return new Test(text, predicate, variables, own(text), others);
+    }
+
+    private static Set<String> own(String text) {
+        Matcher m = OWN.matcher(text);
+        return !m.matches() ? Set.of() : Set.of(m.group(1) != null ? m.group(1) : m.group(2));
     }
 
     /** A variable's name as the rule's author wrote it, without its sign. */
