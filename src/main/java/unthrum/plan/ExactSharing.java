@@ -55,7 +55,8 @@ final class ExactSharing {
         model.get().minimize(goal);
         model.hint(best);
         CpSolver solver = new CpSolver();
-        solver.getParameters().setNumWorkers(1).setRandomSeed(1).setMaxDeterministicTime(Math.max(BUDGET - spent, 0.1));
+        solver.getParameters().setNumWorkers(1).setRandomSeed(1).setLinearizationLevel(2)
+                .setMaxDeterministicTime(Math.max(BUDGET - spent, 0.1));
         CpSolverStatus status = solver.solve(model.get());
         if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.FEASIBLE) {
             throw new IllegalStateException("sharing ended as " + status + " although a plan was at hand");

@@ -62,7 +62,7 @@ final class ProblemBuilder {
             PanelAdvice panel = advice.get(i);
             Options options = panel.options();
             rooms.add(new Room(panel.name(), panel.panel().facts().the(Panel.class).zone() == Zone.ROOF,
-                    atMost(options.stack(), 1e6), atMost(options.mass(), 1e6), options.pairings()));
+                    atMost(options.stack(), 1e6), atMost(options.mass(), SharingProblem.MASS), options.pairings()));
             int room = i;
             options.offers().forEach(o -> choices.add(choice(room, panel, o)));
             panel.closings().forEach(c -> c.piece().ifPresent(m -> choices.add(closing(room, c, m))));
@@ -71,7 +71,7 @@ final class ProblemBuilder {
                 limits.moneyComparable() ? limits.moneyLimit().map(m -> m.amount().movePointRight(2).longValue())
                         .orElse(SharingProblem.FREE) : SharingProblem.FREE,
                 Math.min(mass(limits.massLimit()), mass(limits.payload())), mass(limits.roofLimit()));
-        return new SharingProblem(rooms, choices, goods, bounds);
+        return Dominance.pruned(new SharingProblem(rooms, choices, goods, bounds));
     }
 
     private Choice choice(int room, PanelAdvice panel, Options.Offer offer) {
@@ -93,7 +93,7 @@ final class ProblemBuilder {
         int pieces = part.returns().size();
         for (int n = 1; n <= pieces; n++) {
             double area = part.patch().area() * n / pieces;
-            steps.add(new Step(Math.round(area * 1e6), Math.round(area * material.surfaceDensity().si() * 1e6),
+            steps.add(new Step(up(area * SharingProblem.AREA), up(area * material.surfaceDensity().si() * SharingProblem.MASS),
                     Math.max(n, Math.round(100 * worth * part.returns().get(n - 1)))));
         }
         return steps;
@@ -127,15 +127,20 @@ final class ProblemBuilder {
 
     private Goods goods(Material material) {
         boolean byPiece = material.layer() == Layer.SEAL;
-        return new Goods(material, byPiece ? material.inPack() : (long) (material.packArea() * 1e6 + 0.5),
+        return new Goods(material, byPiece ? material.inPack() : Math.round(material.packArea() * SharingProblem.AREA),
                 material.price().amount().movePointRight(2).longValue(), Shopping.onShelf(survey, material));
     }
 
     private static long mass(Optional<Quantity> limit) {
-        return limit.map(l -> atMost(l.si(), 1e6)).orElse(SharingProblem.FREE);
+        return limit.map(l -> atMost(l.si(), SharingProblem.MASS)).orElse(SharingProblem.FREE);
+    }
+
+    /** Rounded up, so that no limit is exceeded; what only binary fractions add does not count. */
+    private static long up(double value) {
+        return (long) Math.ceil(value - 1e-6);
     }
 
     private static long atMost(double bound, double scale) {
-        return Double.isInfinite(bound) ? SharingProblem.FREE : (long) Math.floor(bound * scale + 0.5);
+        return Double.isInfinite(bound) ? SharingProblem.FREE : (long) Math.floor(bound * scale + 1e-6);
     }
 }

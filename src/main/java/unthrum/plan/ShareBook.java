@@ -129,7 +129,7 @@ final class ShareBook {
         for (int g = 0; g < problem.goods().size(); g++) {
             if (allotment.left(g) > 0) {
                 boolean alone = problem.goods().get(g).material().layer() == unthrum.material.Layer.SEAL;
-                leftOvers.add(new LeftOver(problem.goods().get(g).material(), allotment.left(g) / (alone ? 1 : 1e6),
+                leftOvers.add(new LeftOver(problem.goods().get(g).material(), allotment.left(g) / (alone ? 1 : SharingProblem.AREA),
                         gainers(filled(g, allotment.left(g))).stream().findFirst()));
             }
         }

@@ -150,7 +150,7 @@ final class Sharing {
 
     private Totals totals(Use use, List<Judgement> forAll) {
         Optional<Limits> limits = survey.limits();
-        return new Totals(use.mass() / 1e6, use.roof() / 1e6, use.money() / 100.0,
+        return new Totals(use.mass() / SharingProblem.MASS, use.roof() / SharingProblem.MASS, use.money() / 100.0,
                 catalogue.all().get(0).price().currency(), limits.flatMap(Limits::addedMass),
                 limits.flatMap(Limits::roofMass), limits.flatMap(Limits::money), payload(forAll));
     }

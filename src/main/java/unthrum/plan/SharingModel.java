@@ -116,6 +116,9 @@ final class SharingModel {
             if (choice(i).goods() == goods && !choice(i).isAlone()) {
                 model.addImplication(laid[i], used[goods]);
             }
+            if (choice(i).goods() == goods && of.shelf() == 0) {
+                model.addLessOrEqual(laid[i], packs[goods]);
+            }
         }
     }
 

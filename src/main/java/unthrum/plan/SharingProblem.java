@@ -9,10 +9,16 @@ import unthrum.reasoning.Patch;
 
 /**
  * What may be laid where, what there is of it, and what must not be exceeded: all in whole numbers, so that every
- * method of solving counts alike. Areas in mm² (pieces for goods sold by the piece), masses in mg, thickness in µm,
+ * method of solving counts alike. Areas in cm² (pieces for goods sold by the piece), masses in g, thickness in µm,
  * money in hundredths, worth in hundredths of a weight point over a square metre.
  */
 record SharingProblem(List<Room> rooms, List<Choice> choices, List<Goods> goods, Bounds bounds) {
+
+    /** cm² in a square metre. */
+    static final double AREA = 1e4;
+
+    /** Grams in a kilogram. */
+    static final double MASS = 1e3;
 
     /** No bound. */
     static final long FREE = Long.MAX_VALUE / 4;

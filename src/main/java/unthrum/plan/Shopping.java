@@ -14,7 +14,7 @@ final class Shopping {
     private Shopping() {
     }
 
-    /** What lies on the shelf: mm², or pieces of what closes holes. */
+    /** What lies on the shelf: cm², or pieces of what closes holes. */
     static long onShelf(Survey survey, Material material) {
         double sheet = material.packArea() / material.inPack();
         double area = 0;
@@ -26,7 +26,7 @@ final class Shopping {
                 pieces += entry.sheets().orElse(0);
             }
         }
-        return material.layer() == Layer.SEAL ? pieces : Math.round(area * 1e6);
+        return material.layer() == Layer.SEAL ? pieces : (long) Math.floor(area * SharingProblem.AREA + 1e-6);
     }
 
     static List<Purchase> of(SharingProblem problem, Allotment allotment) {
@@ -44,8 +44,8 @@ final class Shopping {
 
     private static Purchase purchase(Goods goods, long taken) {
         boolean byPiece = goods.material().layer() == Layer.SEAL;
-        double shelf = Math.min(goods.shelf(), taken) / (byPiece ? 1 : 1e6);
+        double shelf = Math.min(goods.shelf(), taken) / (byPiece ? 1 : SharingProblem.AREA);
         return byPiece ? new Purchase(goods.material(), 0, (int) taken, shelf, (int) goods.packsFor(taken))
-                : new Purchase(goods.material(), taken / 1e6, 0, shelf, (int) goods.packsFor(taken));
+                : new Purchase(goods.material(), taken / SharingProblem.AREA, 0, shelf, (int) goods.packsFor(taken));
     }
 }
