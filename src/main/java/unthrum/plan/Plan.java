@@ -18,9 +18,10 @@ import unthrum.survey.Survey;
  * @param panels   every panel in the survey's order
  * @param shopping what must be bought and what the shelf gives
  * @param totals   mass and money against the limits
+ * @param shares   how what there is was shared
  */
 public record Plan(Survey survey, PanelFacts vehicle, List<Judgement> forAll, List<PlannedPanel> panels,
-                   List<Purchase> shopping, Totals totals) {
+                   List<Purchase> shopping, Totals totals, Shares shares) {
 
     public Optional<PlannedPanel> panel(String name) {
         return panels.stream().filter(p -> p.name().equals(name)).findFirst();

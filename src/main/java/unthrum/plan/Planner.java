@@ -39,7 +39,7 @@ public final class Planner {
             own.addAll(vehicle);
             advice.add(advisor.advise(facts, own));
         }
-        return new Sharing(survey, catalogue).share(bundles.get(0), vehicle, advice);
+        return new Sharing(survey, catalogue).share(bundles.get(0), vehicle, HouseSet.settle(advice));
     }
 
     private Map<String, List<Judgement>> judgements(List<PanelFacts> bundles) {

@@ -8,7 +8,7 @@ import unthrum.material.Material;
  *
  * @param area   needed, m²
  * @param pieces needed of goods sold by the piece, else 0
- * @param shelf  area on the shelf that is used, m²
+ * @param shelf  area on the shelf that is used, m², or pieces
  * @param packs  to buy
  */
 public record Purchase(Material material, double area, int pieces, double shelf, int packs) {

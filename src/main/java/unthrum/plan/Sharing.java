@@ -2,37 +2,32 @@ package unthrum.plan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import unthrum.facts.Bay;
+import java.util.stream.Collectors;
 import unthrum.facts.Limit;
-import unthrum.facts.Pairing;
-import unthrum.facts.Panel;
 import unthrum.material.Catalogue;
-import unthrum.material.Layer;
 import unthrum.material.Material;
 import unthrum.plan.LeftOut.Scarce;
+import unthrum.plan.Proof.Standing;
+import unthrum.plan.ShareBook.Claim;
+import unthrum.plan.SharingProblem.Choice;
+import unthrum.plan.SharingProblem.Part;
+import unthrum.plan.SharingProblem.Use;
 import unthrum.reading.Dimension;
 import unthrum.reading.Quantity;
-import unthrum.reasoning.Closing;
 import unthrum.reasoning.Laid;
 import unthrum.reasoning.Layup;
 import unthrum.reasoning.PanelAdvice;
 import unthrum.reasoning.Patch;
-import unthrum.reasoning.WeighedWant;
 import unthrum.reasoning.derive.PanelFacts;
 import unthrum.reasoning.engine.Judgement;
-
-import unthrum.survey.StockEntry;
+import unthrum.survey.Limits;
 import unthrum.survey.Survey;
-import unthrum.survey.Zone;
 
 /**
- * Shares mass and money among the panels: the worst first. What brings least is left out, piece by piece, until the
- * whole fits; a heat shield is never left out.
+ * Shares the shelf, mass and money among the panels. Where every panel's own best layup fits the limits and nothing lies
+ * on the shelf, that is the plan; else the exact search shares, starting from the ranking.
  */
 final class Sharing {
 
@@ -44,103 +39,120 @@ final class Sharing {
         this.catalogue = catalogue;
     }
 
-    /** One piece that may be left out: a layer's patch with what it is worth. */
-    private record Portion(PanelAdvice panel, Material material, Patch patch, double worth) {
-
-        boolean onRoof() {
-            return panel.panel().facts().the(Panel.class).zone() == Zone.ROOF;
-        }
-
-        double mass() {
-            return patch.area() * material.surfaceDensity().si();
-        }
-    }
-
     Plan share(PanelFacts vehicle, List<Judgement> forAll, List<PanelAdvice> advice) {
-        List<Portion> kept = new ArrayList<>();
-        advice.forEach(panel -> kept.addAll(portions(panel)));
-        kept.sort(Comparator.comparingDouble(Portion::worth));
-        Map<Portion, Scarce> out = new LinkedHashMap<>();
-        for (Optional<Scarce> scarce = scarce(kept, advice, forAll); scarce.isPresent(); scarce = scarce(kept, advice, forAll)) {
-            Optional<Portion> least = least(kept, scarce.get());
-            if (least.isEmpty()) {
-                break;
+        Totals limits = totals(new Use(0, 0, 0), forAll);
+        SharingProblem problem = ProblemBuilder.of(survey, catalogue, advice, limits);
+        Allotment advised = advised(problem, advice);
+        Settled settled = settle(problem, advised);
+        ShareBook book = new ShareBook(problem, settled.allotment, advised);
+        List<PlannedPanel> panels = new ArrayList<>();
+        for (int room = 0; room < advice.size(); room++) {
+            panels.add(planned(advice.get(room), room, problem, settled.allotment, book, limits));
+        }
+        return new Plan(survey, vehicle, forAll, panels, Shopping.of(problem, settled.allotment),
+                totals(settled.allotment.use(), forAll), book.shares(settled.proof));
+    }
+
+    private record Settled(Allotment allotment, Proof proof) {
+    }
+
+    private Settled settle(SharingProblem problem, Allotment advised) {
+        boolean nothingShort = problem.bounds().admit(advised.use());
+        if (nothingShort && survey.stock().orElse(List.of()).isEmpty()) {
+            return new Settled(advised, proof(Standing.NOTHING_SHORT, advised, advised.worth()));
+        }
+        Allotment ranked = Greedy.share(problem);
+        try {
+            ExactSharing.Solved solved = ExactSharing.solve(problem, ranked);
+            return new Settled(solved.allotment(), proof(solved.proved() ? Standing.PROVED_BEST : Standing.BEST_FOUND,
+                    solved.allotment(), solved.bound()));
+        } catch (UnsatisfiedLinkError noSolver) {
+            return new Settled(ranked, proof(Standing.BY_RANK, ranked, mostWorth(problem)));
+        }
+    }
+
+    private static Proof proof(Standing standing, Allotment allotment, long bound) {
+        return new Proof(standing, allotment.worth() / 100.0, bound / 100.0);
+    }
+
+    /** More than any allotment can be worth: every place served by its best material. */
+    private static long mostWorth(SharingProblem problem) {
+        return problem.choices().stream().collect(Collectors.groupingBy(
+                c -> List.of(c.room(), c.layer(), c.isAlone() ? c.parts().get(0).place() : ""),
+                Collectors.mapping(
+                        c -> c.parts().stream().mapToLong(p -> p.whole().worth()).sum(),
+                        Collectors.maxBy(Long::compare))))
+                .values().stream().mapToLong(Optional::orElseThrow).sum();
+    }
+
+    /** What every panel would get by itself. */
+    private static Allotment advised(SharingProblem problem, List<PanelAdvice> advice) {
+        Allotment advised = Allotment.nothing(problem);
+        for (int i = 0; i < problem.choices().size(); i++) {
+            Choice choice = problem.choices().get(i);
+            Layup layup = advice.get(choice.room()).layup();
+            boolean takes = choice.isAlone() || layup.of(choice.layer())
+                    .filter(l -> l.material().equals(problem.goodsOf(choice).material())).isPresent();
+            for (int j = 0; takes && j < choice.parts().size(); j++) {
+                advised = advised.with(i, j, choice.parts().get(j).steps().size());
             }
-            out.putAll(removed(kept, least.get(), scarce.get()));
         }
-        List<PlannedPanel> panels = advice.stream().map(a -> planned(a, out)).toList();
-        return new Plan(survey, vehicle, forAll, panels, shopping(kept, advice), totals(kept, advice, forAll));
+        return advised;
     }
 
-    private static List<Portion> portions(PanelAdvice panel) {
-        List<Portion> portions = new ArrayList<>();
-        for (Laid laid : panel.layup().layers()) {
-            for (Patch patch : laid.patches()) {
-                portions.add(new Portion(panel, laid.material(), patch, worth(panel, laid.layer(), patch)));
+    private static PlannedPanel planned(PanelAdvice advice, int room, SharingProblem problem, Allotment allotment,
+                                        ShareBook book, Totals limits) {
+        List<Laid> given = new ArrayList<>();
+        List<Laid> whole = new ArrayList<>();
+        List<LeftOut> leftOut = new ArrayList<>();
+        for (Claim claim : book.claims()) {
+            Choice choice = problem.choices().get(claim.choice());
+            if (choice.room() == room) {
+                Part part = book.part(claim);
+                double share = (double) allotment.pieces(claim.choice(), claim.part()) / part.steps().size();
+                if (share < 1) {
+                    leftOut.add(new LeftOut(problem.goodsOf(choice).material(), of(part.patch(), 1 - share),
+                            reason(book.scarce(claim), limits)));
+                }
+                if (!choice.isAlone()) {
+                    add(whole, problem, choice, part.patch());
+                }
+                if (share > 0 && !choice.isAlone()) {
+                    add(given, problem, choice, of(part.patch(), share));
+                }
             }
         }
-        return portions;
+        return new PlannedPanel(advice.with(layup(whole)), layup(given), leftOut);
     }
 
-    /** The weight of the want it serves for each kg; among bays the strongest driven first. */
-    private static double worth(PanelAdvice panel, Layer layer, Patch patch) {
-        double weight = panel.wants().stream().filter(w -> w.layer() == layer && w.place().equals(patch.place()))
-                .mapToDouble(WeighedWant::weight).max().orElse(0);
-        double drive = panel.panel().facts().all(Bay.class).filter(b -> b.place().equals(patch.place()))
-                .mapToDouble(Bay::drive).findFirst().orElse(1);
-        return layer == Layer.HEAT_SHIELD ? Double.POSITIVE_INFINITY : weight * (1 + drive);
+    private static void add(List<Laid> layers, SharingProblem problem, Choice choice, Patch patch) {
+        layers.add(new Laid(problem.goodsOf(choice).material(), List.of(patch)));
     }
 
-    private static Optional<Portion> least(List<Portion> kept, Scarce scarce) {
-        return kept.stream().filter(p -> Double.isFinite(p.worth()))
-                .filter(p -> scarce != Scarce.ROOF_MASS || p.onRoof()).findFirst();
+    /** From the metal inward, the patches of one material together and in the order of their bays. */
+    private static Layup layup(List<Laid> patches) {
+        return new Layup(patches.stream().map(Laid::material).distinct()
+                .sorted(Comparator.comparing(Material::layer))
+                .map(m -> new Laid(m, patches.stream().filter(l -> l.material().equals(m))
+                        .flatMap(l -> l.patches().stream()).sorted(Comparator.comparing(Patch::place)).toList()))
+                .toList());
     }
 
-    /** Takes a portion out, and with it what is useless without it: a decoupler or wear face without its barrier. */
-    private static Map<Portion, Scarce> removed(List<Portion> kept, Portion least, Scarce why) {
-        Map<Portion, Scarce> out = new LinkedHashMap<>();
-        kept.remove(least);
-        out.put(least, why);
-        for (Portion other : List.copyOf(kept)) {
-            boolean needs = other.panel() == least.panel() && least.panel().panel().all(Pairing.class)
-                    .stream().map(j -> (Pairing) j.conclusion())
-                    .anyMatch(p -> p.tie() == Pairing.Tie.NEEDS && p.layer() == other.material().layer()
-                            && p.other() == least.material().layer());
-            if (needs) {
-                kept.remove(other);
-                out.put(other, why);
-            }
-        }
-        return out;
+    private static Patch of(Patch whole, double share) {
+        return new Patch(whole.place(), whole.coverage() * share, whole.area() * share);
     }
 
-    private Optional<Scarce> scarce(List<Portion> kept, List<PanelAdvice> advice, List<Judgement> forAll) {
-        Totals totals = totals(kept, advice, forAll);
-        if (exceeds(totals.roof(), totals.roofLimit())) {
-            return Optional.of(Scarce.ROOF_MASS);
-        }
-        if (exceeds(totals.mass(), totals.massLimit())) {
-            return Optional.of(Scarce.ADDED_MASS);
-        }
-        if (exceeds(totals.mass(), totals.payload())) {
-            return Optional.of(Scarce.PAYLOAD);
-        }
-        boolean dear = totals.moneyComparable()
-                && totals.moneyLimit().map(m -> totals.price() > m.amount().doubleValue() + 1e-9).orElse(false);
-        return dear ? Optional.of(Scarce.MONEY) : Optional.empty();
+    private static Scarce reason(Scarce scarce, Totals limits) {
+        boolean payload = limits.payload().isPresent() && limits.massLimit().map(Quantity::si)
+                .orElse(Double.POSITIVE_INFINITY) > limits.payload().get().si();
+        return scarce == Scarce.ADDED_MASS && payload ? Scarce.PAYLOAD : scarce;
     }
 
-    private static boolean exceeds(double value, Optional<Quantity> limit) {
-        return limit.map(l -> value > l.si() + 1e-9).orElse(false);
-    }
-
-    private Totals totals(List<Portion> kept, List<PanelAdvice> advice, List<Judgement> forAll) {
-        double price = shopping(kept, advice).stream().mapToDouble(Purchase::price).sum();
-        return new Totals(kept.stream().mapToDouble(Portion::mass).sum(),
-                kept.stream().filter(Portion::onRoof).mapToDouble(Portion::mass).sum(), price,
-                catalogue.all().get(0).price().currency(), survey.limits().flatMap(unthrum.survey.Limits::addedMass),
-                survey.limits().flatMap(unthrum.survey.Limits::roofMass), survey.limits().flatMap(unthrum.survey.Limits::money),
-                payload(forAll));
+    private Totals totals(Use use, List<Judgement> forAll) {
+        Optional<Limits> limits = survey.limits();
+        return new Totals(use.mass() / SharingProblem.MASS, use.roof() / SharingProblem.MASS, use.money() / 100.0,
+                catalogue.all().get(0).price().currency(), limits.flatMap(Limits::addedMass),
+                limits.flatMap(Limits::roofMass), limits.flatMap(Limits::money), payload(forAll));
     }
 
     /** What the rules leave of the payload for the whole job. */
@@ -149,52 +161,5 @@ final class Sharing {
                 .filter(c -> c instanceof Limit limit && limit.bound() == Limit.Bound.MASS)
                 .map(c -> new Quantity(((Limit) c).value(), Dimension.MASS))
                 .min(Comparator.comparingDouble(Quantity::si));
-    }
-
-    private List<Purchase> shopping(List<Portion> kept, List<PanelAdvice> advice) {
-        Map<String, Double> areas = new TreeMap<>();
-        Map<String, Integer> pieces = new TreeMap<>();
-        kept.forEach(p -> areas.merge(p.material().material(), p.patch().area(), Double::sum));
-        advice.stream().flatMap(a -> a.closings().stream()).filter(c -> c.piece().isPresent())
-                .forEach(c -> pieces.merge(c.piece().get().material(), c.count(), Integer::sum));
-        List<Purchase> purchases = new ArrayList<>();
-        areas.forEach((name, area) -> purchases.add(byArea(catalogue.find(name).orElseThrow(), area)));
-        pieces.forEach((name, count) -> purchases.add(byPiece(catalogue.find(name).orElseThrow(), count)));
-        return purchases;
-    }
-
-    private Purchase byArea(Material material, double area) {
-        double sheet = material.packArea() / material.inPack();
-        double shelf = 0;
-        for (StockEntry entry : survey.stock().orElse(List.of())) {
-            if (entry.material().equals(material.material())) {
-                shelf += entry.sheets().map(n -> n * sheet).orElse(0.0)
-                        + entry.length().map(l -> l.si() * material.size().get(0).si()).orElse(0.0);
-            }
-        }
-        double used = Math.min(shelf, area);
-        return new Purchase(material, area, 0, used, (int) Math.ceil((area - used) / material.packArea() - 1e-9));
-    }
-
-    private static Purchase byPiece(Material material, int count) {
-        return new Purchase(material, 0, count, 0, (count + material.inPack() - 1) / material.inPack());
-    }
-
-    private static PlannedPanel planned(PanelAdvice advice, Map<Portion, Scarce> out) {
-        List<LeftOut> leftOut = new ArrayList<>();
-        List<Laid> layers = new ArrayList<>();
-        for (Laid laid : advice.layup().layers()) {
-            List<Patch> patches = new ArrayList<>();
-            for (Patch patch : laid.patches()) {
-                Optional<Scarce> why = out.entrySet().stream().filter(e -> e.getKey().panel() == advice
-                        && e.getKey().material().equals(laid.material()) && e.getKey().patch().equals(patch))
-                        .map(Map.Entry::getValue).findFirst();
-                why.ifPresentOrElse(w -> leftOut.add(new LeftOut(laid.material(), patch, w)), () -> patches.add(patch));
-            }
-            if (!patches.isEmpty()) {
-                layers.add(new Laid(laid.material(), patches));
-            }
-        }
-        return new PlannedPanel(advice, new Layup(layers), leftOut);
     }
 }

@@ -34,7 +34,7 @@ public final class Advisor {
                 && wants.stream().anyMatch(w -> w.stands() || w.vetoes().stream().allMatch(Judgement::restsOnAssumption));
         Layup layup = held ? Layup.NOTHING : search.best();
         return new PanelAdvice(verdict(panel, held, layup), layup, closings(panel, wants), panel, wants,
-                search.considered(), search.ladder());
+                search.considered(), search.ladder(), held ? Options.NONE : search.options());
     }
 
     private static Verdict verdict(Case panel, boolean held, Layup layup) {

@@ -20,13 +20,17 @@ record DampingSheet(Material material, double facingDensity) {
     Damping.Composite on(Panel panel, double celsius, double frequency) {
         DampingData data = material.damping().orElseThrow();
         Viscoelastic core = at(data.points(), celsius);
-        Sheet skin = panel.metal() == Metal.STEEL ? Sheet.steel(panel.gauge()) : Sheet.aluminium(panel.gauge());
+        Sheet skin = skin(panel);
         double thickness = material.thickness().si() - data.facing().si();
         if (data.facing().si() == 0) {
             return Damping.free(skin, core.youngsModulus(), core.lossFactor(), thickness);
         }
         Sheet facing = new Sheet(data.facingModulus().si(), FACING_POISSON, facingDensity, data.facing().si());
         return Damping.constrained(skin, core, thickness, facing, Damping.waveNumberSquared(skin.skin(), frequency));
+    }
+
+    static Sheet skin(Panel panel) {
+        return panel.metal() == Metal.STEEL ? Sheet.steel(panel.gauge()) : Sheet.aluminium(panel.gauge());
     }
 
     private static Viscoelastic at(List<Point> points, double celsius) {

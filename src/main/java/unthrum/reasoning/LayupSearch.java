@@ -34,6 +34,7 @@ final class LayupSearch {
     private final Map<Material, Candidate> bestWith = new LinkedHashMap<>();
     private final Map<Material, Double> merits = new LinkedHashMap<>();
     private final Map<Rung, Candidate> bestOnRung = new EnumMap<>(Rung.class);
+    private final List<Candidate> nearBest = new ArrayList<>();
     private Candidate best = new Candidate(Layup.NOTHING, 0);
 
     /** The steps of the ladder, from the best treatment of an airborne source down. */
@@ -73,6 +74,41 @@ final class LayupSearch {
     /** The best layup; nothing when nothing serves. */
     Layup best() {
         return best.layup();
+    }
+
+    /** What may be laid here. */
+    Options options() {
+        List<Options.Offer> offers = new ArrayList<>();
+        merits.forEach((material, worth) -> offers.add(new Options.Offer(material, worth, parts(material.layer()))));
+        return new Options(offers, limits.stack().orElse(Double.POSITIVE_INFINITY), limits.mass(), limits.pairings(),
+                alike());
+    }
+
+    /** The layups of the same layers as the best one that serve nearly as well, the best first. */
+    private List<Layup> alike() {
+        return nearBest.stream().filter(c -> c.service >= best.service - Options.ALIKE).sorted(Candidate.BETTER)
+                .map(Candidate::layup).filter(l -> layersOf(l).equals(layersOf(best.layup))).toList();
+    }
+
+    private static List<Layer> layersOf(Layup layup) {
+        return layup.layers().stream().map(Laid::layer).toList();
+    }
+
+    private List<Options.Part> parts(Layer layer) {
+        List<Patch> patches = patches(layer);
+        List<Options.Part> parts = new ArrayList<>();
+        for (int i = 0; i < patches.size(); i++) {
+            WeighedWant want = wanted.get(layer).get(i);
+            parts.add(new Options.Part(patches.get(i), want.weight(), want.isForSafety(),
+                    returns(layer, patches.get(i))));
+        }
+        return parts;
+    }
+
+    private List<Double> returns(Layer layer, Patch patch) {
+        return panel.facts().all(Bay.class).filter(b -> layer == Layer.DAMPING && b.place().equals(patch.place()))
+                .findFirst().map(b -> PartCover.returns(b, DampingSheet.skin(panel.facts().the(Panel.class)).skin(),
+                        patch.coverage())).orElse(List.of(1.0));
     }
 
     /** What became of each material of a wanted layer. */
@@ -136,6 +172,9 @@ final class LayupSearch {
         }
         Candidate candidate = new Candidate(layup, service(layup));
         best = better(best, candidate);
+        if (candidate.service >= best.service - Options.ALIKE) {
+            nearBest.add(candidate);
+        }
         layup.layers().forEach(l -> bestWith.merge(l.material(), candidate, LayupSearch::better));
         for (Rung rung : Rung.values()) {
             if (rung.fits.test(layup)) {

@@ -71,6 +71,15 @@ final class Limits {
         return Double.isFinite(stack) ? OptionalDouble.of(stack) : OptionalDouble.empty();
     }
 
+    /** The least mass that any limit allows the panel, in kg; infinite when none does. */
+    double mass() {
+        return mass;
+    }
+
+    List<Pairing> pairings() {
+        return pairings.stream().map(j -> (Pairing) j.conclusion()).distinct().toList();
+    }
+
     private boolean breaks(Material m, Limit limit) {
         if (!m.layer().matches(limit.layer())) {
             return false;

@@ -18,12 +18,20 @@ import unthrum.reasoning.engine.Reason;
  *
  * @param wants      every want weighed against the vetoes
  * @param considered every material that could serve a standing want, and what became of it
+ * @param options    all that may be laid here; nothing on a held panel
  */
 public record PanelAdvice(Verdict verdict, Layup layup, List<Closing> closings, Case panel, List<WeighedWant> wants,
-                          List<Considered> considered, Optional<Ladder> ladder) {
+                          List<Considered> considered, Optional<Ladder> ladder, Options options) {
 
     public String name() {
         return panel.panel();
+    }
+
+    /** The same case with another layup that the limits admit. */
+    public PanelAdvice with(Layup other) {
+        List<Considered> again = considered.stream().map(c -> new Considered(c.material(), c.rejectedBy(), c.best(),
+                other.layers().stream().anyMatch(l -> l.material().equals(c.material())))).toList();
+        return new PanelAdvice(verdict, other, closings, panel, wants, again, ladder, options);
     }
 
     /** The wants that the layup serves. */

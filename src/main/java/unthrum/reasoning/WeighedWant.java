@@ -7,6 +7,7 @@ import unthrum.facts.Veto;
 import unthrum.facts.Want;
 import unthrum.knowledge.Knowledge;
 import unthrum.knowledge.RuleCard;
+import unthrum.knowledge.Standing;
 import unthrum.material.Layer;
 import unthrum.reasoning.engine.Judgement;
 import unthrum.reasoning.engine.Reason;
@@ -59,6 +60,12 @@ public record WeighedWant(Judgement judgement, List<Judgement> vetoes, double we
     /** Whether any reason is left that no veto defeats. */
     public boolean stands() {
         return weight > 0;
+    }
+
+    /** Whether a rule of safety asks for it and no veto is as strong. */
+    public boolean isForSafety() {
+        return judgement.reasons().stream().anyMatch(r -> r.rule().standing() == Standing.SAFETY)
+                && vetoes.stream().noneMatch(v -> v.standing() == Standing.SAFETY);
     }
 
     /** The rules for it and the rules against it. */

@@ -1,0 +1,234 @@
+package unthrum.plan;
+
+import com.google.ortools.sat.BoolVar;
+import com.google.ortools.sat.CpModel;
+import com.google.ortools.sat.CpSolver;
+import com.google.ortools.sat.IntVar;
+import com.google.ortools.sat.LinearExpr;
+import com.google.ortools.sat.LinearExprBuilder;
+import com.google.ortools.sat.Literal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToLongFunction;
+import java.util.stream.IntStream;
+import unthrum.facts.Pairing;
+import unthrum.material.Layer;
+import unthrum.plan.SharingProblem.Choice;
+import unthrum.plan.SharingProblem.Part;
+import unthrum.plan.SharingProblem.Room;
+import unthrum.plan.SharingProblem.Step;
+import unthrum.plan.SharingProblem.Use;
+
+/** A sharing problem as linear constraints over yes and no: is the material laid, and is this piece of it laid? */
+final class SharingModel {
+
+    private final CpModel model = new CpModel();
+    private final SharingProblem problem;
+    private final BoolVar[] laid;
+    private final BoolVar[][][] pieces;
+    private final IntVar[] packs;
+    private final BoolVar[] used;
+    private final IntVar[] excess;
+
+    SharingModel(SharingProblem problem, Allotment start) {
+        this.problem = problem;
+        this.laid = new BoolVar[problem.choices().size()];
+        this.pieces = new BoolVar[laid.length][][];
+        IntStream.range(0, laid.length).forEach(this::addChoice);
+        IntStream.range(0, problem.rooms().size()).forEach(this::addRoom);
+        int goods = problem.goods().size();
+        this.used = new BoolVar[goods];
+        this.packs = new IntVar[goods];
+        IntStream.range(0, goods).forEach(this::addGoods);
+        Use use = start.use();
+        this.excess = new IntVar[] {
+            bound(money(), problem.bounds().money(), use.money()),
+            bound(mass(), problem.bounds().mass(), use.mass()),
+            bound(sum(i -> problem.rooms().get(choice(i).room()).roof(), Step::mass), problem.bounds().roof(), use.roof())};
+        addRequired();
+    }
+
+    CpModel get() {
+        return model;
+    }
+
+    private Choice choice(int index) {
+        return problem.choices().get(index);
+    }
+
+    private void addChoice(int i) {
+        laid[i] = model.newBoolVar("");
+        List<Part> parts = choice(i).parts();
+        pieces[i] = new BoolVar[parts.size()][];
+        List<Literal> first = new ArrayList<>();
+        for (int j = 0; j < parts.size(); j++) {
+            pieces[i][j] = new BoolVar[parts.get(j).steps().size()];
+            for (int k = 0; k < pieces[i][j].length; k++) {
+                pieces[i][j][k] = model.newBoolVar("");
+                model.addImplication(pieces[i][j][k], k == 0 ? laid[i] : pieces[i][j][k - 1]);
+            }
+            first.add(pieces[i][j][0]);
+        }
+        first.add(laid[i].not());
+        model.addBoolOr(first);
+    }
+
+    private void addRoom(int room) {
+        Room bounds = problem.rooms().get(room);
+        for (Layer layer : Layer.values()) {
+            if (layer != Layer.SEAL) {
+                model.addAtMostOne(of(room, layer).toArray(new Literal[0]));
+            }
+        }
+        if (bounds.stack() < SharingProblem.FREE) {
+            LinearExprBuilder stack = LinearExpr.newBuilder();
+            ofRoom(room).forEach(i -> stack.addTerm(laid[i], choice(i).thickness()));
+            model.addLessOrEqual(stack, bounds.stack());
+        }
+        if (bounds.mass() < SharingProblem.FREE) {
+            model.addLessOrEqual(sum(i -> choice(i).room() == room && !choice(i).isAlone(), Step::mass), bounds.mass());
+        }
+        bounds.pairings().forEach(p -> addPairing(room, p));
+    }
+
+    private void addPairing(int room, Pairing pairing) {
+        LinearExprBuilder one = LinearExpr.newBuilder();
+        of(room, pairing.layer()).forEach(one::add);
+        LinearExprBuilder other = LinearExpr.newBuilder();
+        of(room, pairing.other()).forEach(other::add);
+        if (pairing.tie() == Pairing.Tie.NEEDS) {
+            model.addLessOrEqual(one, other);
+        } else {
+            model.addLessOrEqual(one.add(other), 1);
+        }
+    }
+
+    /** Packs and the shelf must give the area; a piece too many is a pack more. */
+    private void addGoods(int goods) {
+        SharingProblem.Goods of = problem.goods().get(goods);
+        long most = problem.choices().stream().filter(c -> c.goods() == goods).flatMap(c -> c.parts().stream())
+                .mapToLong(p -> p.whole().area()).sum();
+        packs[goods] = model.newIntVar(0, of.packsFor(most), "");
+        used[goods] = model.newBoolVar("");
+        model.addLessOrEqual(sum(i -> choice(i).goods() == goods, Step::area)
+                .addTerm(packs[goods], -of.pack()), of.shelf());
+        for (int i = 0; i < laid.length; i++) {
+            if (choice(i).goods() == goods && !choice(i).isAlone()) {
+                model.addImplication(laid[i], used[goods]);
+            }
+            if (choice(i).goods() == goods && of.shelf() == 0) {
+                model.addLessOrEqual(laid[i], packs[goods]);
+            }
+        }
+    }
+
+    /** Holds a sum to a bound, which may be exceeded no further than the start exceeds it for safety's sake. */
+    private IntVar bound(LinearExprBuilder sum, long bound, long start) {
+        IntVar beyond = model.newIntVar(0, bound < SharingProblem.FREE ? Math.max(0, start - bound) : 0, "");
+        if (bound < SharingProblem.FREE) {
+            model.addLessOrEqual(sum.addTerm(beyond, -1), bound);
+        }
+        return beyond;
+    }
+
+    /** Safety's layers are laid whole, in one material or another. */
+    private void addRequired() {
+        for (int i = 0; i < laid.length; i++) {
+            for (Part part : choice(i).parts()) {
+                if (part.required()) {
+                    model.addAtLeastOne(covering(choice(i), part));
+                }
+            }
+        }
+    }
+
+    private List<Literal> covering(Choice wanted, Part part) {
+        List<Literal> covering = new ArrayList<>();
+        for (int i = 0; i < laid.length; i++) {
+            for (int j = 0; j < pieces[i].length; j++) {
+                if (choice(i).room() == wanted.room() && choice(i).layer() == wanted.layer()
+                        && choice(i).parts().get(j).place().equals(part.place())) {
+                    covering.add(pieces[i][j][pieces[i][j].length - 1]);
+                }
+            }
+        }
+        return covering;
+    }
+
+    LinearExprBuilder excess() {
+        return LinearExpr.newBuilder().addSum(excess);
+    }
+
+    /** Less is better, so what is served counts negative. */
+    LinearExprBuilder worth() {
+        return sum(i -> true, step -> -step.worth());
+    }
+
+    LinearExprBuilder money() {
+        LinearExprBuilder money = LinearExpr.newBuilder();
+        IntStream.range(0, packs.length).forEach(g -> money.addTerm(packs[g], problem.goods().get(g).price()));
+        return money;
+    }
+
+    LinearExprBuilder mass() {
+        return sum(i -> true, Step::mass);
+    }
+
+    LinearExprBuilder materials() {
+        return LinearExpr.newBuilder().addSum(used);
+    }
+
+    private LinearExprBuilder sum(java.util.function.IntPredicate which, ToLongFunction<Step> what) {
+        LinearExprBuilder sum = LinearExpr.newBuilder();
+        for (int i = 0; i < laid.length; i++) {
+            for (int j = 0; which.test(i) && j < pieces[i].length; j++) {
+                Part part = choice(i).parts().get(j);
+                for (int k = 0; k < pieces[i][j].length; k++) {
+                    sum.addTerm(pieces[i][j][k], what.applyAsLong(part.at(k + 1)) - what.applyAsLong(part.at(k)));
+                }
+            }
+        }
+        return sum;
+    }
+
+    private IntStream ofRoom(int room) {
+        return IntStream.range(0, laid.length).filter(i -> choice(i).room() == room && !choice(i).isAlone());
+    }
+
+    private List<BoolVar> of(int room, Layer layer) {
+        return ofRoom(room).filter(i -> choice(i).layer() == layer).mapToObj(i -> laid[i]).toList();
+    }
+
+    /** Starts the search from an allotment. */
+    void hint(Allotment start) {
+        model.clearHints();
+        for (int i = 0; i < laid.length; i++) {
+            model.addHint(laid[i], start.lays(i));
+            for (int j = 0; j < pieces[i].length; j++) {
+                for (int k = 0; k < pieces[i][j].length; k++) {
+                    model.addHint(pieces[i][j][k], start.pieces(i, j) > k);
+                }
+            }
+        }
+        for (int g = 0; g < packs.length; g++) {
+            int goods = g;
+            model.addHint(packs[g], start.packs(g));
+            model.addHint(used[g], IntStream.range(0, laid.length)
+                    .anyMatch(i -> choice(i).goods() == goods && !choice(i).isAlone() && start.lays(i)));
+        }
+    }
+
+    Allotment read(CpSolver solver) {
+        Allotment read = Allotment.nothing(problem);
+        for (int i = 0; i < laid.length; i++) {
+            for (int j = 0; j < pieces[i].length; j++) {
+                int count = 0;
+                for (BoolVar piece : pieces[i][j]) {
+                    count += solver.booleanValue(piece) ? 1 : 0;
+                }
+                read = read.with(i, j, count);
+            }
+        }
+        return read;
+    }
+}
