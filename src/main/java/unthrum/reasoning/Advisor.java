@@ -7,6 +7,7 @@ import java.util.Optional;
 import unthrum.facts.Hold;
 import unthrum.facts.Opening;
 import unthrum.facts.Place;
+import unthrum.facts.Question;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
 import unthrum.material.Layer;
@@ -33,11 +34,12 @@ public final class Advisor {
         boolean held = panel.own(Hold.class).stream().anyMatch(h -> h.conclusion().place().isWholePanel())
                 && wants.stream().anyMatch(w -> w.stands() || w.vetoes().stream().allMatch(Judgement::restsOnAssumption));
         Layup layup = held ? Layup.NOTHING : search.best();
-        return new PanelAdvice(verdict(panel, held, layup), layup, closings(panel, wants), panel, wants,
+        boolean undecided = new Undecided(panel, wants, search.considered()).yes();
+        return new PanelAdvice(verdict(held, layup, undecided && !panel.own(Question.class).isEmpty()), layup, closings(panel, wants), panel, wants,
                 search.considered(), search.ladder(), held ? Options.NONE : search.options());
     }
 
-    private static Verdict verdict(Case panel, boolean held, Layup layup) {
+    private static Verdict verdict(boolean held, Layup layup, boolean ask) {
         if (held) {
             return Verdict.HOLD;
         }
@@ -45,7 +47,7 @@ public final class Advisor {
             boolean patchesOnly = layup.layers().stream().allMatch(l -> l.layer() == Layer.DAMPING);
             return patchesOnly ? Verdict.PATCH : Verdict.COVER;
         }
-        return panel.own(unthrum.facts.Question.class).isEmpty() ? Verdict.LEAVE_BARE : Verdict.ASK;
+        return ask ? Verdict.ASK : Verdict.LEAVE_BARE;
     }
 
     private List<Closing> closings(Case panel, List<WeighedWant> wants) {
