@@ -10,10 +10,9 @@ import unthrum.plan.Plan;
 import unthrum.report.PlanJson;
 import unthrum.report.PlanText;
 
-@Command(name = "advise", description = "Plan the treatment of every panel in a survey.", customSynopsis =
-        "unthrum advise FILE... [--panel NAME]... [--json] [--width N] [--plain]",
-        header = {"Examples:", "  unthrum advise van.yaml", "  unthrum advise van.yaml --panel roof-middle --width 120",
-                ""})
+@Command(name = "advise", description = "Plan the treatment of every panel in a survey.",
+        customSynopsis = "unthrum advise FILE... [--panel NAME]... [--json] [--width N] [--plain]",
+        headerHeading = "Examples:%n  unthrum advise van.yaml%n  unthrum advise van.yaml --panel roof-middle --width 120%n%n")
 final class Advise implements Runnable {
 
     private final Surroundings surroundings;

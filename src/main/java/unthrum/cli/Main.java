@@ -11,7 +11,7 @@ import picocli.CommandLine.Help;
 
 /** The program. Only the command that is called is built; help builds them all. */
 @Command(name = "unthrum", description = "Advice on what to stick on the bare panels of a vehicle, and what to leave bare.",
-        header = {"Examples:", "  unthrum new van van.yaml", "  unthrum advise van.yaml", ""},
+        headerHeading = "Examples:%n  unthrum new van van.yaml%n  unthrum advise van.yaml%n%n",
         synopsisSubcommandLabel = "COMMAND")
 public final class Main {
 

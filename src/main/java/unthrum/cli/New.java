@@ -10,8 +10,9 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
-@Command(name = "new", description = "Start a survey of a kind of body, with its usual panels.", customSynopsis =
-        "unthrum new BODY [FILE]", header = {"Examples:", "  unthrum new van van.yaml", "  unthrum new hatchback", ""})
+@Command(name = "new", description = "Start a survey of a kind of body, with its usual panels.",
+        customSynopsis = "unthrum new BODY [FILE]",
+        headerHeading = "Examples:%n  unthrum new van van.yaml%n  unthrum new hatchback%n%n")
 final class New implements Callable<Integer> {
 
     /** The bodies with a starter survey. */

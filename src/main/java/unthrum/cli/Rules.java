@@ -9,9 +9,9 @@ import unthrum.knowledge.Knowledge;
 import unthrum.knowledge.RuleCard;
 import unthrum.report.RulesText;
 
-@Command(name = "rules", description = "Browse the rules of the trade.", customSynopsis =
-        "unthrum rules [SUBJECT | ID] [--width N] [--plain]",
-        header = {"Examples:", "  unthrum rules damping", "  unthrum rules damping/ringing-bay", ""})
+@Command(name = "rules", description = "Browse the rules of the trade.",
+        customSynopsis = "unthrum rules [SUBJECT | ID] [--width N] [--plain]",
+        headerHeading = "Examples:%n  unthrum rules damping%n  unthrum rules damping/ringing-bay%n%n")
 final class Rules implements Runnable {
 
     private final Surroundings surroundings;

@@ -5,9 +5,9 @@ import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
-@Command(name = "schema", description = "Print a JSON Schema: of surveys, plans or cases.", customSynopsis =
-        "unthrum schema [survey | plan | case]", header = {"Examples:", "  unthrum schema > survey.schema.json",
-                "  unthrum schema plan", ""})
+@Command(name = "schema", description = "Print a JSON Schema: of surveys, plans or cases.",
+        customSynopsis = "unthrum schema [survey | plan | case]",
+        headerHeading = "Examples:%n  unthrum schema > survey.schema.json%n  unthrum schema plan%n%n")
 final class Schema implements Runnable {
 
     private static final List<String> KINDS = List.of("survey", "plan", "case");

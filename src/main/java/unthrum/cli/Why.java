@@ -19,10 +19,9 @@ import unthrum.report.CaseJson;
 import unthrum.report.CaseText;
 import unthrum.survey.Survey;
 
-@Command(name = "why", description = "The whole case for and against treating one panel.", customSynopsis =
-        "unthrum why FILE PANEL [LAYER] [--teach] [--json] [--width N] [--plain]",
-        header = {"Examples:", "  unthrum why van.yaml roof-middle", "  unthrum why van.yaml roof-middle damping --teach",
-                ""})
+@Command(name = "why", description = "The whole case for and against treating one panel.",
+        customSynopsis = "unthrum why FILE PANEL [LAYER] [--teach] [--json] [--width N] [--plain]",
+        headerHeading = "Examples:%n  unthrum why van.yaml roof-middle%n  unthrum why van.yaml roof-middle damping --teach%n%n")
 final class Why implements Runnable {
 
     private final Surroundings surroundings;

@@ -10,7 +10,16 @@ final class Amounts {
     /** Below this a mass reads better in grams. */
     private static final double GRAMS_BELOW = 0.095;
 
+    /** Below this a share would be shown as nothing. */
+    private static final double LEAST_SHARE = 0.005;
+
     private Amounts() {
+    }
+
+    /** With its unit; a share too small to show is not nothing. */
+    static String quantity(double si, Dimension dimension) {
+        boolean traces = dimension == Dimension.SHARE && si > 0 && si < LEAST_SHARE;
+        return traces ? "less than 1 %" : dimension.show(si);
     }
 
     static String mass(double kg) {

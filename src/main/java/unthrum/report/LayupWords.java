@@ -45,7 +45,7 @@ final class LayupWords {
         Material material = laid.material();
         String mass = Amounts.mass(laid.mass());
         if (laid.layer() == Layer.DAMPING) {
-            return "Patch " + bays(laid.patches()) + " with " + material.material() + ", "
+            return "Patch the middle of " + bays(laid.patches()) + " with " + material.material() + ", "
                     + shares(laid.patches()) + ": " + mass + ".";
         }
         return verb(material) + " " + material.material() + " (" + material.layer().word() + ", "
@@ -65,16 +65,15 @@ final class LayupWords {
         return English.andNumbered(patches.stream().map(p -> sentences.place(p.place())).toList());
     }
 
-    /** 'in the middle, 34 % of each' or '34 % of bays 1 and 2 and 40 % of bay 3'. */
+    /** '34 % of each' or '34 % of bays 1 and 2 and 40 % of bay 3'. */
     private String shares(List<Patch> patches) {
         Map<String, List<Patch>> byShare = byShare(patches);
         if (byShare.size() == 1) {
-            return byShare.keySet().iterator().next() + (patches.size() == 1 ? " of it" : " of each")
-                    + " in the middle";
+            return byShare.keySet().iterator().next() + (patches.size() == 1 ? " of it" : " of each");
         }
         List<String> parts = new ArrayList<>();
         byShare.forEach((share, some) -> parts.add(share + " of " + bays(some)));
-        return English.and(parts) + ", in the middle of each";
+        return English.and(parts);
     }
 
     private String where(Laid laid, String whole) {
@@ -84,10 +83,14 @@ final class LayupWords {
         List<String> parts = new ArrayList<>();
         byShare(laid.patches()).forEach((share, some) -> {
             boolean all = some.size() == 1 && some.get(0).place().isWholePanel();
-            parts.add(!all ? "on " + share + " of " + bays(some)
+            parts.add(!all ? "on " + share + of(bays(some))
                     : some.get(0).coverage() >= 1 ? whole : "on the " + share + " that can be reached");
         });
         return English.and(parts);
+    }
+
+    private static String of(String bays) {
+        return bays.equals(PlaceNames.PANEL) ? " of it" : " of " + bays;
     }
 
     private static Map<String, List<Patch>> byShare(List<Patch> patches) {

@@ -34,7 +34,7 @@ final class LimitWords {
     }
 
     static String of(Pairing pairing) {
-        return pairing.layer().word() + " " + pairing.tie().phrase() + " " + noun(pairing.other());
+        return noun(pairing.layer()) + " " + pairing.tie().phrase() + " " + noun(pairing.other());
     }
 
     /** What a limit binds: 'any layer', 'a barrier'. */

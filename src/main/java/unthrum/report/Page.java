@@ -25,6 +25,10 @@ final class Page {
         return style;
     }
 
+    int width() {
+        return width;
+    }
+
     void blank() {
         text.append('\n');
     }

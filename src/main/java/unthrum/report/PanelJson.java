@@ -3,6 +3,7 @@ package unthrum.report;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import unthrum.facts.Limit;
 import unthrum.facts.Panel;
 import unthrum.plan.LeftOut;
 import unthrum.plan.PlannedPanel;
@@ -30,8 +31,9 @@ final class PanelJson {
     PanelJson(PlannedPanel planned) {
         this.planned = planned;
         this.advice = planned.advice();
-        this.conclusions = advice.panel().judgements();
-        this.sentences = new Sentences(PlaceNames.on(advice.panel().facts()));
+        this.conclusions = advice.panel().judgements().stream().filter(j -> !j.conclusion().place().isVehicle()
+                || j.conclusion() instanceof Limit).toList();
+        this.sentences = new Sentences(PlaceNames.anywhere());
     }
 
     Map<String, Object> object() {

@@ -1,9 +1,11 @@
 package unthrum.report;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -24,7 +26,7 @@ import unthrum.reasoning.engine.Judgement;
 final class PanelText {
 
     private static final int INDENT = 2;
-    private static final int LABELS = 13;
+    private static final int LABELS = 16;
 
     private final PlannedPanel planned;
     private final PanelAdvice advice;
@@ -47,8 +49,13 @@ final class PanelText {
     void print(Page page) {
         page.title(planned.name() + ": " + Words.of(planned.verdict()));
         advice().forEach(line -> page.paragraph(INDENT, line));
-        holds();
-        questions();
+        if (planned.verdict() == Verdict.ASK) {
+            questions();
+            holds();
+        } else {
+            holds();
+            questions();
+        }
         reasonsFor();
         leftBare();
         outvoted();
@@ -62,20 +69,20 @@ final class PanelText {
     }
 
     private List<String> advice() {
-        List<String> lines = new java.util.ArrayList<>(words.instructions(planned.layup()));
+        List<String> lines = new ArrayList<>(words.instructions(planned.layup()));
         advice.closings().stream().filter(c -> planned.verdict() != Verdict.HOLD).map(words::closing)
                 .forEach(lines::add);
         if (planned.layup().isEmpty()) {
             lines.add(0, nothing());
         }
-        return lines;
+        return lines.stream().filter(line -> !line.isEmpty()).toList();
     }
 
     private String nothing() {
         return switch (planned.verdict()) {
             case HOLD -> "Wait" + later();
             case ASK -> "Measure first; until then it stays bare.";
-            default -> "Leave it bare" + (advice.wants().isEmpty() ? "." + quiet() : ".");
+            default -> advice.wants().isEmpty() ? quiet() : "";
         };
     }
 
@@ -89,7 +96,7 @@ final class PanelText {
     /** Why nothing is wanted, in one sentence. */
     private String quiet() {
         List<Told> why = Told.of(vetoes().filter(j -> isBay(j) || j.conclusion().place().isWholePanel()), sentences);
-        return why.isEmpty() ? " Nothing speaks for a layer here." : " " + why.get(0).sentence();
+        return why.isEmpty() ? "Nothing speaks for a layer here." : why.get(0).sentence();
     }
 
     private void holds() {
@@ -97,19 +104,19 @@ final class PanelText {
     }
 
     private void questions() {
-        for (Judgement question : advice.questions()) {
-            for (Told told : Told.of(Stream.of(question), sentences)) {
-                entries.add("measure", told.advised(sentences).replace("]",
-                        ", key '" + ((Question) question.conclusion()).fact() + "']"));
-            }
-        }
+        Map<String, List<Judgement>> byFact = advice.questions().stream().collect(Collectors.groupingBy(
+                j -> ((Question) j.conclusion()).fact(), LinkedHashMap::new, Collectors.toList()));
+        byFact.forEach((fact, asked) -> {
+            List<Told> told = Told.of(asked.stream(), sentences);
+            entries.add("measure", told.get(0).advised(sentences) + " (In the survey: " + fact + ".)");
+        });
     }
 
     private void reasonsFor() {
         Map<Layer, List<WeighedWant>> byLayer = advice.served().stream().filter(w -> isLaid(w.layer()))
-                .collect(Collectors.groupingBy(WeighedWant::layer, LinkedHashMap::new, Collectors.toList()));
+                .collect(Collectors.groupingBy(WeighedWant::layer, TreeMap::new, Collectors.toList()));
         byLayer.forEach((layer, wants) -> Told.of(wants.stream().map(WeighedWant::judgement), sentences)
-                .forEach(t -> entries.add("for " + layer.word(), t.sentence())));
+                .forEach(t -> entries.add("for " + (layer == Layer.SEAL ? "closing" : layer.word()), t.sentence())));
     }
 
     private boolean isLaid(Layer layer) {
@@ -119,8 +126,11 @@ final class PanelText {
     /** Parts that stay bare inside what is covered. */
     private void leftBare() {
         if (!planned.layup().isEmpty()) {
-            Told.of(vetoes().filter(j -> !j.conclusion().place().isWholePanel() && !isBay(j)), sentences)
-                    .forEach(t -> entries.add("stays bare", t.sentence()));
+            List<String> bare = Told.of(vetoes().filter(j -> !j.conclusion().place().isWholePanel() && !isBay(j)),
+                    sentences).stream().map(Told::sentence).toList();
+            if (!bare.isEmpty()) {
+                entries.add("stays bare", String.join(" ", bare));
+            }
         }
     }
 
@@ -141,18 +151,19 @@ final class PanelText {
             Stream<Judgement> vetoes = wants.stream().flatMap(w -> w.vetoes().stream()).distinct();
             List<Told> told = Told.of(vetoes, sentences);
             entries.add("outvoted", what + told.get(0).clause() + ". [" + told.get(0).rule().id() + "]");
-            told.subList(1, told.size()).forEach(t -> entries.add("outvoted", "And " + t.sentence()));
+            told.subList(1, told.size()).forEach(t -> entries.add("outvoted",
+                    "And " + t.clause() + ". [" + t.rule().id() + "]"));
         });
     }
 
     private void leftOut() {
         Map<LeftOut.Scarce, List<LeftOut>> byReason = planned.leftOut().stream()
-                .collect(Collectors.groupingBy(LeftOut::why, java.util.TreeMap::new, Collectors.toList()));
+                .collect(Collectors.groupingBy(LeftOut::why, TreeMap::new, Collectors.toList()));
         byReason.forEach((why, pieces) -> entries.add("left out", "For want of " + scarce(why) + ": "
                 + English.and(pieces.stream().collect(Collectors.groupingBy(p -> p.material().material(),
                         LinkedHashMap::new, Collectors.toList())).entrySet().stream()
                         .map(e -> e.getKey() + " " + places(e.getValue())).toList())
-                + ". Other panels need it more."));
+                + "."));
     }
 
     private String places(List<LeftOut> pieces) {
@@ -180,13 +191,13 @@ final class PanelText {
                 .anyMatch(r -> toldElsewhere.contains(r.rule().id()))).map(d -> Words.of(PanelWork.work(d))).distinct()
                 .toList();
         if (!shared.isEmpty()) {
-            entries.add("work", "As told below for several panels: " + English.and(shared) + ".");
+            entries.add("work", "As told below: " + English.and(shared) + ".");
         }
         Told.of(advice.cautions().stream().map(own), sentences)
                 .forEach(t -> entries.add("take care", t.advised(sentences)));
     }
 
     private static String restsOn(Assumed assumed) {
-        return English.capital(assumed.fact()) + " taken as " + assumed.value() + ", because " + assumed.because() + ".";
+        return "'" + assumed.fact() + "' taken as " + assumed.value().replace("degC", "°C") + ", because " + assumed.because() + ".";
     }
 }

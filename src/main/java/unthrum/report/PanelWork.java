@@ -44,7 +44,8 @@ final class PanelWork {
             return Optional.empty();
         }
         Judgement left = new Judgement(duty.conclusion(), duty.reasons().stream()
-                .filter(r -> work(duty) == Work.TELL_OWNER || concerns(r.rule().subject(), panel)).toList());
+                .filter(r -> concerns(r.rule().subject(), panel)
+                        || work(duty) == Work.TELL_OWNER && !r.rule().subject().equals("decoupling")).toList());
         return left.reasons().isEmpty() ? Optional.empty() : Optional.of(left);
     }
 
@@ -54,7 +55,7 @@ final class PanelWork {
         return panel.verdict() == Verdict.HOLD || switch (subject) {
             case "damping" -> layup.has(Layer.DAMPING);
             case "barrier" -> layup.has(Layer.BARRIER);
-            case "decoupling" -> layup.has(Layer.DECOUPLER);
+            case "decoupling" -> layup.has(Layer.BARRIER);
             case "insulation" -> layup.has(Layer.INSULATION);
             default -> true;
         };

@@ -12,11 +12,12 @@ import unthrum.facts.Place;
 import unthrum.reasoning.derive.PanelFacts;
 
 /**
- * Names places as a fitter would. Where the reader knows which panel is spoken of, its parts go without the panel's
- * name, a panel of one bay is not said to have bays, and the only cable hole is the cable hole.
+ * Names places as a fitter would. Where the reader knows which panel is spoken of, it is the panel, its parts go
+ * without its name, a panel of one bay is not said to have bays, and the only cable hole is the cable hole.
  */
 public final class PlaceNames {
 
+    static final String PANEL = "the panel";
     private static final Pattern NUMBERED = Pattern.compile("(.+) (\\d+)");
 
     private final Optional<PanelFacts> context;
@@ -30,7 +31,7 @@ public final class PlaceNames {
         return new PlaceNames(Optional.empty());
     }
 
-    /** Names for text about one panel: 'bay 2'. */
+    /** Names for text about one panel: 'the panel', 'bay 2'. */
     public static PlaceNames on(PanelFacts panel) {
         return new PlaceNames(Optional.of(panel));
     }
@@ -39,10 +40,10 @@ public final class PlaceNames {
         if (place.isVehicle()) {
             return "the vehicle";
         }
-        if (place.isWholePanel()) {
-            return place.panel();
-        }
         Optional<PanelFacts> here = context.filter(c -> c.panel().equals(place.panel()));
+        if (place.isWholePanel()) {
+            return here.isPresent() ? PANEL : place.panel();
+        }
         return here.map(facts -> local(place, facts)).orElseGet(() -> article(place.part()) + " of " + place.panel());
     }
 
@@ -57,7 +58,7 @@ public final class PlaceNames {
             return place.part();
         }
         if (alike.get(0) instanceof Bay) {
-            return place.panel();
+            return PANEL;
         }
         return (count(alike.get(0)) > 1 ? "each " : "the ") + kind;
     }

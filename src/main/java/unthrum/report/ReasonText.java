@@ -39,9 +39,10 @@ final class ReasonText {
 
     private void print(Reason reason) {
         RuleCard rule = reason.rule();
-        String advice = rule.advice().isPresent() ? English.capital(sentences.advice(reason)) + ": " : "";
         String because = sentences.because(reason);
-        page.bullet(INDENT, (advice.isEmpty() ? English.capital(because) : advice + because) + ". [" + rule.id() + "]");
+        String said = rule.advice().isPresent() ? Told.advised(sentences.advice(reason), because)
+                : English.sentence(because);
+        page.bullet(INDENT, said + " [" + rule.id() + "]");
         page.paragraph(INDENT + 2, "Rule: " + rule.name() + ". Standing: " + Words.of(rule.standing())
                 + rule.weight().map(w -> ", a " + Words.of(w) + " reason").orElse("") + ". Source: "
                 + knowledge.sourceTitle(rule.source()) + ".");

@@ -53,9 +53,9 @@ public final class Sentences {
                 .map(s -> value(s, reason)).toList();
     }
 
-    /** The numbers and words that the reason's sentence names, in its order. */
+    /** The numbers and words that the reason's sentence tells of its facts, in its order. */
     List<String> valuesIn(Reason reason) {
-        return slots(reason).filter(s -> !s.component().isEmpty() || !isPlace(bound(s, reason)))
+        return slots(reason).filter(s -> !s.component().isEmpty())
                 .map(s -> value(s, reason)).toList();
     }
 
@@ -75,7 +75,13 @@ public final class Sentences {
                 said.append(((Template.Text) part).words());
             }
         }
-        return said.toString();
+        return pronoun(said.toString());
+    }
+
+    /** A sentence about the panel need not name it twice. */
+    private static String pronoun(String said) {
+        return said.startsWith(PlaceNames.PANEL + " ")
+                ? said.replace(", and " + PlaceNames.PANEL + " ", ", and it ") : said;
     }
 
     private static boolean isAssumed(Slot slot, Reason reason) {
@@ -122,7 +128,7 @@ public final class Sentences {
         Object value = Components.value(owner, component);
         if (value instanceof Double number) {
             Dimension dimension = Components.dimension(owner.getClass(), component).orElse(Dimension.NUMBER);
-            return number.isNaN() ? OUT_OF_RANGE : dimension.show(number);
+            return number.isNaN() ? OUT_OF_RANGE : Amounts.quantity(number, dimension);
         }
         if (value instanceof Enum<?> word) {
             return Words.of(word);

@@ -9,11 +9,16 @@ import java.util.stream.Collectors;
 import unthrum.knowledge.RuleCard;
 import unthrum.plan.Plan;
 import unthrum.plan.PlannedPanel;
+import unthrum.reasoning.Verdict;
 import unthrum.reasoning.engine.Judgement;
 import unthrum.reasoning.engine.Reason;
 
-/** Work and dangers that several panels have in common: told once, with the panels named. */
-record SharedWork(List<Shared> duties, List<Shared> cautions) {
+/**
+ * Work and dangers that several panels have in common: told once, with the panels named.
+ *
+ * @param treated the panels that get a layer, or wait for one
+ */
+record SharedWork(List<Shared> duties, List<Shared> cautions, List<String> treated) {
 
     /** From so many panels on a thing is told once. */
     private static final int SEVERAL = 3;
@@ -32,7 +37,9 @@ record SharedWork(List<Shared> duties, List<Shared> cautions) {
         }
         List<Shared> work = new ArrayList<>(several(duties));
         work.sort(java.util.Comparator.comparing(s -> PanelWork.work(s.judgement())));
-        return new SharedWork(work, several(cautions));
+        List<String> treated = plan.panels().stream().filter(p -> !p.layup().isEmpty() || p.verdict() == Verdict.HOLD)
+                .map(PlannedPanel::name).toList();
+        return new SharedWork(work, several(cautions), treated);
     }
 
     private static void note(Map<RuleCard, List<Shared>> byRule, Judgement judgement, PlannedPanel panel) {
@@ -70,10 +77,20 @@ record SharedWork(List<Shared> duties, List<Shared> cautions) {
         page.blank();
     }
 
-    private static void add(Entries entries, String label, Shared shared) {
+    /** The panels by name, or those that are left out where they are all but a few. */
+    private String where(List<String> panels) {
+        List<String> others = treated.stream().filter(p -> !panels.contains(p)).toList();
+        boolean more = !treated.containsAll(panels);
+        if (more || others.size() > SEVERAL || panels.size() <= SEVERAL * others.size()) {
+            return English.and(panels);
+        }
+        return "every panel that is or will be treated" + (others.isEmpty() ? "" : " but " + English.and(others));
+    }
+
+    private void add(Entries entries, String label, Shared shared) {
         Sentences sentences = new Sentences(PlaceNames.anywhere());
         entries.add(label, English.sentence(sentences.advice(shared.first())) + " On "
-                + English.and(shared.panels()) + ". For one, " + sentences.because(shared.first()) + ". ["
+                + where(shared.panels()) + ". For one, " + sentences.because(shared.first()) + ". ["
                 + shared.rule().id() + "]");
     }
 }

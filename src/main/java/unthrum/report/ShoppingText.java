@@ -14,6 +14,9 @@ import unthrum.report.Page.Row;
 /** What to buy, what the shelf gives, and what it all adds up to. */
 final class ShoppingText {
 
+    /** From so many columns on there is room to say what each material is. */
+    private static final int WIDE = 100;
+
     private final Plan plan;
 
     ShoppingText(Plan plan) {
@@ -25,23 +28,31 @@ final class ShoppingText {
         if (plan.shopping().isEmpty()) {
             page.paragraph(0, "Nothing to buy.");
         } else {
-            page.table(0, List.of(new Column("material", Align.LEFT), new Column("what it is", Align.ELASTIC),
+            boolean wide = page.width() >= WIDE;
+            List<Column> columns = new ArrayList<>(List.of(new Column("material", Align.LEFT),
                     new Column("needed", Align.RIGHT), new Column("from shelf", Align.RIGHT),
-                    new Column("to buy", Align.RIGHT), new Column("price", Align.RIGHT)),
-                    plan.shopping().stream().map(this::row).toList());
+                    new Column("to buy", Align.RIGHT), new Column("price", Align.RIGHT)));
+            if (wide) {
+                columns.add(1, new Column("what it is", Align.ELASTIC));
+            }
+            page.table(0, columns, plan.shopping().stream().map(p -> row(p, wide)).toList());
             page.paragraph(0, "Areas are net: what is lost in cutting comes on top.");
         }
         page.blank();
         totals().forEach(line -> page.paragraph(0, line));
     }
 
-    private Row row(Purchase p) {
+    private Row row(Purchase p, boolean wide) {
         boolean byPiece = p.pieces() > 0;
-        return new Row(List.of(p.material().material(), p.material().is(),
-                byPiece ? p.pieces() + " pcs" : Amounts.area(p.area()),
+        List<String> cells = new ArrayList<>(List.of(p.material().material(),
+                byPiece ? English.count(p.pieces(), "piece") : Amounts.area(p.area()),
                 p.shelf() > 0 ? Amounts.area(p.shelf()) : "–",
                 p.packs() == 0 ? "–" : English.count(p.packs(), "pack"),
                 p.packs() == 0 ? "–" : Amounts.money(p.price(), plan.totals().currency())));
+        if (wide) {
+            cells.add(1, p.material().is());
+        }
+        return new Row(cells);
     }
 
     private List<String> totals() {

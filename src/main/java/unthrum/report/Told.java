@@ -38,19 +38,20 @@ record Told(RuleCard rule, Reason first, String clause) {
             if (name.isEmpty()) {
                 apart.add(new Told(other.reason.rule(), other.reason, sentences.because(other.reason)));
             } else {
-                others.putIfAbsent(name, differences(first.reason, other.reason, sentences));
+                String note = differences(first.reason, other.reason, sentences);
+                others.putIfAbsent(name, note.equals(" (" + name + ")") ? "" : note);
             }
         }
         String clause = sentences.because(first.reason);
         if (!others.isEmpty()) {
-            clause += "; the same goes for " + English.andNumbered(List.copyOf(others.keySet()), others::get);
+            clause += "; likewise " + English.andNumbered(List.copyOf(others.keySet()), others::get);
         }
         List<Told> all = new ArrayList<>(List.of(new Told(first.reason.rule(), first.reason, clause)));
         apart.stream().filter(a -> !a.clause.equals(sentences.because(first.reason))).distinct().forEach(all::add);
         return all;
     }
 
-    /** How to name the other place: by the conclusion, or else by the part that its sentence is about. */
+    /** How to name the other: by its place, or the part that its sentence is about, or what else differs. */
     private static String name(Spoken first, Spoken other, Sentences sentences) {
         if (!first.judgement.conclusion().place().equals(other.judgement.conclusion().place())) {
             return sentences.place(other.judgement.conclusion().place());
@@ -62,19 +63,28 @@ record Told(RuleCard rule, Reason first, String clause) {
                 return mine.get(i);
             }
         }
-        return "";
+        List<String> theirValues = sentences.valuesIn(first.reason);
+        return sentences.valuesIn(other.reason).stream().filter(v -> !theirValues.contains(v)).findFirst().orElse("");
     }
 
     private static String differences(Reason first, Reason other, Sentences sentences) {
         List<String> mine = sentences.valuesIn(other);
         List<String> theirs = sentences.valuesIn(first);
+        boolean numbersDiffer = false;
         List<String> differing = new ArrayList<>();
         for (int i = 0; i < mine.size(); i++) {
-            if (!mine.get(i).equals(theirs.get(i))) {
+            boolean differs = !mine.get(i).equals(theirs.get(i));
+            numbersDiffer |= differs && isNumber(mine.get(i));
+            if (differs) {
                 differing.add(mine.get(i));
             }
         }
-        return differing.isEmpty() ? "" : " (" + String.join(", ", differing) + ")";
+        List<String> shown = numbersDiffer ? mine.stream().filter(Told::isNumber).toList() : differing;
+        return shown.isEmpty() ? "" : " (" + String.join(", ", shown) + ")";
+    }
+
+    private static boolean isNumber(String value) {
+        return Character.isDigit(value.charAt(0)) || value.charAt(0) == '-';
     }
 
     /** The clause as a sentence with the rule's id behind it. */
@@ -84,6 +94,11 @@ record Told(RuleCard rule, Reason first, String clause) {
 
     /** What to do, then why. */
     String advised(Sentences sentences) {
-        return English.capital(sentences.advice(first)) + ": " + clause + ". [" + rule.id() + "]";
+        return advised(sentences.advice(first), clause) + " [" + rule.id() + "]";
+    }
+
+    static String advised(String advice, String because) {
+        return advice.contains(":") ? English.sentence(advice) + " " + English.sentence(because)
+                : English.capital(advice) + ": " + because + ".";
     }
 }

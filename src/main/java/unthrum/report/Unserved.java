@@ -21,13 +21,16 @@ import unthrum.reasoning.engine.Judgement;
 final class Unserved {
 
     private final PanelAdvice advice;
+    private final boolean laid;
     private final Sentences sentences;
 
     Unserved(PlannedPanel planned, Sentences sentences) {
         this.advice = planned.advice();
+        this.laid = planned.layup().has(Layer.BARRIER);
         this.sentences = sentences;
     }
 
+    /** One paragraph for each layer, or for several that the same limit rules out. */
     List<String> told() {
         List<String> told = new ArrayList<>();
         Map<Layer, List<WeighedWant>> byLayer = advice.unserved().stream()
@@ -46,7 +49,7 @@ final class Unserved {
         }
         ruledOut.forEach((limits, layers) -> told.add(allOut(limits.get(0), layers.stream().flatMap(
                 l -> byLayer.get(l).stream()).toList())));
-        others.forEach(layer -> told.addAll(piecemeal(layer, byLayer.get(layer))));
+        others.forEach(layer -> told.add(String.join(" ", piecemeal(layer, byLayer.get(layer)))));
         ladder().ifPresent(told::add);
         return told;
     }
@@ -62,7 +65,7 @@ final class Unserved {
         List<String> places = wants.stream().filter(w -> !w.place().isWholePanel())
                 .map(w -> sentences.place(w.place())).toList();
         String noun = layer == Layer.SEAL ? "closing" : English.withArticle(layer.word());
-        boolean named = places.isEmpty() || places.equals(List.of(advice.name()));
+        boolean named = places.isEmpty() || places.equals(List.of(PlaceNames.PANEL));
         return named ? noun : noun + (layer == Layer.SEAL ? " " : " on ") + English.andNumbered(places);
     }
 
@@ -112,7 +115,7 @@ final class Unserved {
             return Optional.of(noBarrier(ladder));
         }
         return ladder.decoupledBarrier().isPresent() ? Optional.empty() : Optional.of("No barrier on foam fits"
-                + room(ladder) + ", so the barrier lies straight on the skin." + lost());
+                + room(ladder) + ", so the barrier " + (laid ? "lies" : "would lie") + " straight on the skin." + lost());
     }
 
     private String noBarrier(Ladder ladder) {

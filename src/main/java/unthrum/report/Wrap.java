@@ -16,16 +16,19 @@ final class Wrap {
 
     static List<String> lines(String text, int width) {
         List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
+        String line = "";
         for (String word : UNIT.matcher(text).replaceAll(String.valueOf(HARD)).split(" +")) {
-            if (line.length() > 0 && line.length() + 1 + word.length() > width) {
-                lines.add(line.toString().replace(HARD, ' '));
-                line.setLength(0);
+            if (!line.isEmpty() && line.length() + 1 + word.length() > width) {
+                lines.add(line);
+                line = "";
             }
-            line.append(line.length() == 0 ? "" : " ").append(word);
+            line = line.isEmpty() ? word : line + " " + word;
+            for (; line.length() > width; line = line.substring(width)) {
+                lines.add(line.substring(0, width));
+            }
         }
-        lines.add(line.toString().replace(HARD, ' '));
-        return lines;
+        lines.add(line);
+        return lines.stream().map(l -> l.replace(HARD, ' ')).toList();
     }
 
     static String pad(String text, int width) {

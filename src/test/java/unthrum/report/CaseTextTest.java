@@ -1,0 +1,54 @@
+package unthrum.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import unthrum.material.Layer;
+import unthrum.plan.PlannedPanel;
+import unthrum.reasoning.engine.Reason;
+
+@DisplayName("A case as text")
+class CaseTextTest {
+
+    private static final PlannedPanel PANEL = Scenarios.plan("travelling-bicycle-workshop").panel("tunnel-front")
+            .orElseThrow();
+
+    private static String text(Optional<Layer> layer, boolean teach) {
+        return CaseText.of(PANEL, layer, teach, Scenarios.KNOWLEDGE, 400, Style.PLAIN);
+    }
+
+    @Test
+    @DisplayName("names every rule that spoke on the panel, with its source")
+    void everyRule() {
+        String text = text(Optional.empty(), false);
+        assertThat(PANEL.advice().panel().judgements().stream().flatMap(j -> j.reasons().stream()).map(Reason::rule))
+                .isNotEmpty().allSatisfy(rule -> assertThat(text).contains("[" + rule.id() + "]")
+                        .contains("Source: " + Scenarios.KNOWLEDGE.sourceTitle(rule.source())));
+    }
+
+    @Test
+    @DisplayName("tells the fate of every material compared")
+    void everyMaterial() {
+        String text = text(Optional.empty(), false);
+        assertThat(PANEL.advice().considered()).isNotEmpty().allSatisfy(c -> assertThat(text)
+                .containsPattern("\n  " + java.util.regex.Pattern.quote(c.material().material())
+                        + " +(Chosen|Rejected|Inside|Fits)"));
+    }
+
+    @Test
+    @DisplayName("teaches only when asked")
+    void teaches() {
+        assertThat(text(Optional.empty(), true)).contains("Why it is so: ");
+        assertThat(text(Optional.empty(), false)).doesNotContain("Why it is so: ");
+    }
+
+    @Test
+    @DisplayName("keeps to one layer when asked")
+    void oneLayer() {
+        String text = text(Optional.of(Layer.BARRIER), false);
+        assertThat(text).contains("For a barrier").contains("rubber-barrier-2.5-hot")
+                .doesNotContain("For insulation").doesNotContain("glass-felt-6  ");
+    }
+}
