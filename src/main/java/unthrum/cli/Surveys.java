@@ -2,9 +2,7 @@ package unthrum.cli;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
@@ -21,13 +19,13 @@ final class Surveys {
     private Surveys() {
     }
 
-    /** The surveys by file; the problems of all files are reported together. */
-    static Map<Path, Survey> read(List<Path> files) {
-        Map<Path, Survey> surveys = new LinkedHashMap<>();
+    /** The surveys in the order of their files; the problems of all files are reported together. */
+    static List<Survey> read(List<Path> files) {
+        List<Survey> surveys = new ArrayList<>();
         List<String> problems = new ArrayList<>();
         for (Path file : files) {
             try {
-                surveys.put(file, SurveyReader.read(file));
+                surveys.add(SurveyReader.read(file));
             } catch (Problems e) {
                 problems.add(e.first(Failures.ONE_SCREEN));
             }
@@ -39,9 +37,9 @@ final class Surveys {
     }
 
     static List<Plan> plans(List<Path> files) {
-        Map<Path, Survey> surveys = read(files);
+        List<Survey> surveys = read(files);
         Planner planner = new Planner(Knowledge.load(), Catalogue.load());
-        return surveys.values().stream().map(planner::plan).toList();
+        return surveys.stream().map(planner::plan).toList();
     }
 
     /** The panel of that name; where there is none, wrong use with the names that there are. */

@@ -53,7 +53,7 @@ final class Why implements Runnable {
     public void run() {
         int width = look.width(surroundings);
         Optional<Layer> only = Optional.ofNullable(layer).map(Why::layer);
-        Survey survey = Surveys.read(List.of(file)).get(file);
+        Survey survey = Surveys.read(List.of(file)).get(0);
         Knowledge knowledge = Knowledge.load();
         Plan plan = new Planner(knowledge, Catalogue.load()).plan(survey);
         PlannedPanel planned = Surveys.panel(plan, panel);

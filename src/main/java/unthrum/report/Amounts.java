@@ -13,13 +13,19 @@ final class Amounts {
     /** Below this a share would be shown as nothing. */
     private static final double LEAST_SHARE = 0.005;
 
+    /** From this length on nobody reads tenths of a millimetre. */
+    private static final double WHOLE_FROM = 0.1;
+
     private Amounts() {
     }
 
     /** With its unit; a share too small to show is not nothing. */
     static String quantity(double si, Dimension dimension) {
-        boolean traces = dimension == Dimension.SHARE && si > 0 && si < LEAST_SHARE;
-        return traces ? "less than 1 %" : dimension.show(si);
+        if (dimension == Dimension.SHARE && si > 0 && si < LEAST_SHARE) {
+            return "less than 1 %";
+        }
+        boolean whole = dimension == Dimension.LENGTH && si >= WHOLE_FROM;
+        return dimension.show(whole ? Math.round(si * 1000) / 1000.0 : si);
     }
 
     static String mass(double kg) {
@@ -36,11 +42,11 @@ final class Amounts {
     }
 
     static String length(double metres) {
-        return Dimension.LENGTH.show(metres);
+        return quantity(metres, Dimension.LENGTH);
     }
 
     static String share(double share) {
-        return Dimension.SHARE.show(share);
+        return quantity(share, Dimension.SHARE);
     }
 
     static String money(double amount, String currency) {

@@ -12,7 +12,6 @@ import unthrum.facts.Limit;
 import unthrum.facts.Pairing;
 import unthrum.facts.Question;
 import unthrum.facts.Veto;
-import unthrum.facts.Want;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Layer;
 import unthrum.plan.PlannedPanel;

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import unthrum.facts.Question;
@@ -106,10 +105,18 @@ final class PanelText {
     private void questions() {
         Map<String, List<Judgement>> byFact = advice.questions().stream().collect(Collectors.groupingBy(
                 j -> ((Question) j.conclusion()).fact(), LinkedHashMap::new, Collectors.toList()));
+        List<String> shared = new ArrayList<>();
         byFact.forEach((fact, asked) -> {
-            List<Told> told = Told.of(asked.stream(), sentences);
-            entries.add("measure", told.get(0).advised(sentences) + " (In the survey: " + fact + ".)");
+            List<Told> told = Told.of(asked.stream().map(this::ownReasons), sentences);
+            if (told.isEmpty()) {
+                shared.add(fact);
+            } else {
+                entries.add("measure", told.get(0).advised(sentences) + " (In the survey: " + fact + ".)");
+            }
         });
+        if (!shared.isEmpty()) {
+            entries.add("measure", "As told below: " + English.and(shared) + ".");
+        }
     }
 
     private void reasonsFor() {
@@ -183,18 +190,22 @@ final class PanelText {
     }
 
     private void work() {
-        Function<Judgement, Judgement> own = j -> new Judgement(j.conclusion(), j.reasons().stream()
-                .filter(r -> !toldElsewhere.contains(r.rule().id())).toList());
         List<Judgement> duties = PanelWork.of(planned);
-        Told.of(duties.stream().map(own), sentences).forEach(t -> entries.add("work", t.advised(sentences)));
+        Told.of(duties.stream().map(this::ownReasons), sentences).forEach(t -> entries.add("work", t.advised(sentences)));
         List<String> shared = duties.stream().filter(d -> d.reasons().stream()
                 .anyMatch(r -> toldElsewhere.contains(r.rule().id()))).map(d -> Words.of(PanelWork.work(d))).distinct()
                 .toList();
         if (!shared.isEmpty()) {
             entries.add("work", "As told below: " + English.and(shared) + ".");
         }
-        Told.of(advice.cautions().stream().map(own), sentences)
+        Told.of(advice.cautions().stream().map(this::ownReasons), sentences)
                 .forEach(t -> entries.add("take care", t.advised(sentences)));
+    }
+
+    /** The judgement with those of its reasons that are told here. */
+    private Judgement ownReasons(Judgement judgement) {
+        return new Judgement(judgement.conclusion(), judgement.reasons().stream()
+                .filter(r -> !toldElsewhere.contains(r.rule().id())).toList());
     }
 
     private static String restsOn(Assumed assumed) {

@@ -3,19 +3,13 @@ package unthrum.report;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import unthrum.facts.Question;
 import unthrum.plan.Plan;
 import unthrum.plan.PlannedPanel;
-import unthrum.plan.Totals;
-import unthrum.reading.Dimension;
-import unthrum.reading.Quantity;
 import unthrum.reading.Words;
 import unthrum.reasoning.Verdict;
 import unthrum.reasoning.engine.Judgement;
@@ -53,7 +47,7 @@ public final class PlanText {
         page.blank();
         page.heading("Panel by panel");
         shown().forEach(p -> {
-            new PanelText(p, shared.rules()).print(page);
+            new PanelText(p, panels.isEmpty() ? shared.rules() : Set.of()).print(page);
             page.blank();
         });
         if (panels.isEmpty()) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import unthrum.knowledge.RuleCard;
 import unthrum.plan.Plan;
 import unthrum.plan.PlannedPanel;
@@ -14,11 +15,11 @@ import unthrum.reasoning.engine.Judgement;
 import unthrum.reasoning.engine.Reason;
 
 /**
- * Work and dangers that several panels have in common: told once, with the panels named.
+ * Work, dangers and measurements that several panels have in common: told once, with the panels named.
  *
  * @param treated the panels that get a layer, or wait for one
  */
-record SharedWork(List<Shared> duties, List<Shared> cautions, List<String> treated) {
+record SharedWork(List<Shared> duties, List<Shared> cautions, List<Shared> questions, List<String> treated) {
 
     /** From so many panels on a thing is told once. */
     private static final int SEVERAL = 3;
@@ -31,15 +32,17 @@ record SharedWork(List<Shared> duties, List<Shared> cautions, List<String> treat
     static SharedWork of(Plan plan) {
         Map<RuleCard, List<Shared>> duties = new LinkedHashMap<>();
         Map<RuleCard, List<Shared>> cautions = new LinkedHashMap<>();
+        Map<RuleCard, List<Shared>> questions = new LinkedHashMap<>();
         for (PlannedPanel panel : plan.panels()) {
             PanelWork.of(panel).forEach(d -> note(duties, d, panel));
             panel.advice().cautions().forEach(c -> note(cautions, c, panel));
+            panel.advice().questions().forEach(q -> note(questions, q, panel));
         }
         List<Shared> work = new ArrayList<>(several(duties));
         work.sort(java.util.Comparator.comparing(s -> PanelWork.work(s.judgement())));
         List<String> treated = plan.panels().stream().filter(p -> !p.layup().isEmpty() || p.verdict() == Verdict.HOLD)
                 .map(PlannedPanel::name).toList();
-        return new SharedWork(work, several(cautions), treated);
+        return new SharedWork(work, several(cautions), several(questions), treated);
     }
 
     private static void note(Map<RuleCard, List<Shared>> byRule, Judgement judgement, PlannedPanel panel) {
@@ -61,17 +64,18 @@ record SharedWork(List<Shared> duties, List<Shared> cautions, List<String> treat
 
     /** The ids of the rules told here. */
     Set<String> rules() {
-        return java.util.stream.Stream.concat(duties.stream(), cautions.stream()).map(s -> s.rule().id())
+        return Stream.of(duties, cautions, questions).flatMap(List::stream).map(s -> s.rule().id())
                 .collect(Collectors.toSet());
     }
 
     void print(Page page) {
-        if (duties.isEmpty() && cautions.isEmpty()) {
+        if (rules().isEmpty()) {
             return;
         }
         page.heading("The same on several panels");
         Entries entries = new Entries();
         cautions.forEach(s -> add(entries, "take care", s));
+        questions.forEach(s -> add(entries, "measure", s));
         duties.forEach(s -> add(entries, "work", s));
         entries.print(page, 0, LABELS);
         page.blank();

@@ -195,7 +195,7 @@ class CommandsTest {
             assertThat(run("rules").out).contains("damping/ringing-bay").contains("safety/airbag-path");
             assertThat(run("rules", "damping").out).contains("damping/ringing-bay").doesNotContain("safety/");
             assertThat(run("rules", "damping/dull-near-ear").out).contains("rule \"").contains("insertLogical")
-                    .contains("numbers").contains("checked ");
+                    .contains("numbers").contains("damping/short-span = ");
             assertWrongUse(run("rules", "paint"), "there are: access");
             assertWrongUse(run("rules", "damping/none"), "no rule 'damping/none'");
         }

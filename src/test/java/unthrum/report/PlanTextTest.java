@@ -28,9 +28,9 @@ class PlanTextTest {
     @Test
     @DisplayName("reads as it was read over by eye; what differs is written to target for comparison")
     void golden() throws IOException {
-        String now = PlanText.of(Scenarios.plan("one-pack-hatchback"), List.of(), 80, Style.PLAIN);
-        Path reviewed = Path.of("src/test/resources/unthrum/report/one-pack-hatchback.txt");
-        Files.writeString(Path.of("target/one-pack-hatchback.txt"), now);
+        String now = PlanText.of(Scenarios.plan("shell-pickup"), List.of(), 80, Style.PLAIN);
+        Path reviewed = Path.of("src/test/resources/unthrum/report/shell-pickup.txt");
+        Files.writeString(Path.of("target/shell-pickup.txt"), now);
         assertThat(now).isEqualTo(Files.readString(reviewed));
     }
 
