@@ -14,6 +14,7 @@ import unthrum.material.Layer;
 import unthrum.plan.LeftOut;
 import unthrum.plan.PlannedPanel;
 import unthrum.reading.Words;
+import unthrum.reasoning.Closing;
 import unthrum.reasoning.Considered;
 import unthrum.reasoning.PanelAdvice;
 import unthrum.reasoning.Verdict;
@@ -69,12 +70,17 @@ final class PanelText {
 
     private List<String> advice() {
         List<String> lines = new ArrayList<>(words.instructions(planned.layup()));
-        advice.closings().stream().filter(c -> planned.verdict() != Verdict.HOLD).map(words::closing)
+        advice.closings().stream().filter(c -> planned.verdict() != Verdict.HOLD && !isLeftOut(c)).map(words::closing)
                 .forEach(lines::add);
         if (planned.layup().isEmpty()) {
             lines.add(0, nothing());
         }
         return lines.stream().filter(line -> !line.isEmpty()).toList();
+    }
+
+    /** Whether there is too little of something to close the hole. */
+    private boolean isLeftOut(Closing closing) {
+        return planned.leftOut().stream().anyMatch(out -> out.patch().place().equals(closing.want().place()));
     }
 
     private String nothing() {
@@ -174,6 +180,9 @@ final class PanelText {
     }
 
     private String places(List<LeftOut> pieces) {
+        if (pieces.get(0).material().layer() == Layer.SEAL) {
+            return "for " + English.andNumbered(pieces.stream().map(p -> sentences.place(p.patch().place())).toList());
+        }
         double area = pieces.stream().mapToDouble(p -> p.patch().area()).sum();
         boolean whole = pieces.get(0).patch().place().isWholePanel();
         return "(" + Amounts.area(area) + (whole ? "" : " on " + English.andNumbered(pieces.stream()

@@ -27,7 +27,7 @@ final class PanelWork {
 
     /** The duties that apply, each with the reasons that apply. */
     static List<Judgement> of(PlannedPanel panel) {
-        return inOrder(panel.advice().duties().stream().flatMap(d -> applying(d, panel).stream()));
+        return inOrder(panel.asPlanned().duties().stream().flatMap(d -> applying(d, panel).stream()));
     }
 
     static List<Judgement> inOrder(Stream<Judgement> duties) {

@@ -42,7 +42,8 @@ public final class PlanJson {
         return Json.object("material", p.material().material(),
                 "area", p.pieces() > 0 ? null : JsonValues.quantity(p.area(), Dimension.AREA),
                 "pieces", p.pieces() > 0 ? p.pieces() : null,
-                "fromShelf", JsonValues.quantity(p.shelf(), Dimension.AREA), "packs", p.packs(),
+                "fromShelf", p.pieces() > 0 ? Json.object("value", Json.number(p.shelf()))
+                        : JsonValues.quantity(p.shelf(), Dimension.AREA), "packs", p.packs(),
                 "price", money(p.price(), currency));
     }
 
@@ -51,7 +52,7 @@ public final class PlanJson {
                 "massLimit", t.massLimit().map(PlanJson::quantity),
                 "roofMass", JsonValues.quantity(t.roof(), Dimension.MASS),
                 "roofLimit", t.roofLimit().map(PlanJson::quantity),
-                "payloadLeft", t.payload().map(PlanJson::quantity),
+                "payloadRoom", t.payload().map(PlanJson::quantity),
                 "price", money(t.price(), t.currency()),
                 "moneyLimit", t.moneyLimit().map((Money m) -> money(m.amount().doubleValue(), m.currency())));
     }

@@ -46,7 +46,8 @@ final class ShoppingText {
         boolean byPiece = p.pieces() > 0;
         List<String> cells = new ArrayList<>(List.of(p.material().material(),
                 byPiece ? English.count(p.pieces(), "piece") : Amounts.area(p.area()),
-                p.shelf() > 0 ? Amounts.area(p.shelf()) : "–",
+                p.shelf() <= 0 ? "–" : byPiece ? English.count((int) p.shelf(), "piece")
+                        : Amounts.area(p.shelf()),
                 p.packs() == 0 ? "–" : English.count(p.packs(), "pack"),
                 p.packs() == 0 ? "–" : Amounts.money(p.price(), plan.totals().currency())));
         if (wide) {
@@ -59,7 +60,7 @@ final class ShoppingText {
         Totals t = plan.totals();
         List<String> lines = new ArrayList<>();
         lines.add("Mass added: " + Amounts.mass(t.mass()) + against(t.massLimit(), "the client allows")
-                + against(t.payload(), "the papers leave") + ".");
+                + against(t.payload(), "the payload leaves room for") + ".");
         if (t.roof() > 0 || t.roofLimit().isPresent()) {
             lines.add("Of it on roofs: " + Amounts.mass(t.roof()) + against(t.roofLimit(), "the client allows") + ".");
         }
