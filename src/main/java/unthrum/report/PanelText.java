@@ -15,7 +15,6 @@ import unthrum.plan.LeftOut;
 import unthrum.plan.PlannedPanel;
 import unthrum.reading.Words;
 import unthrum.reasoning.Closing;
-import unthrum.reasoning.Considered;
 import unthrum.reasoning.PanelAdvice;
 import unthrum.reasoning.Verdict;
 import unthrum.reasoning.WeighedWant;
@@ -85,17 +84,10 @@ final class PanelText {
 
     private String nothing() {
         return switch (planned.verdict()) {
-            case HOLD -> "Wait" + later();
+            case HOLD -> "Wait.";
             case ASK -> "Measure first; until then it stays bare.";
             default -> advice.wants().isEmpty() ? quiet() : "";
         };
-    }
-
-    /** What a held panel would get, as far as is known today. */
-    private String later() {
-        List<String> chosen = advice.considered().stream().filter(Considered::chosen)
-                .map(c -> c.material().material()).toList();
-        return chosen.isEmpty() ? "." : ". When the way is free it gets " + English.and(chosen) + ".";
     }
 
     /** Why nothing is wanted, in one sentence. */
