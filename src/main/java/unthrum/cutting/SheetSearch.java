@@ -54,8 +54,9 @@ final class SheetSearch {
 
     private boolean finished() {
         boolean least = best.pool().isEmpty() && best.cost() <= bound;
-        boolean settled = task.fromRoll() || watch.steps() - lastBetter > PATIENCE || tighter.isEmpty();
-        return watch.over() || least && settled && fewer.isEmpty() || fewer.isEmpty() && tighter.isEmpty();
+        boolean settled = task.fromRoll() || watch.steps() - lastBetter > PATIENCE;
+        boolean exhausted = tighter.isEmpty() && share >= Lengths.LONGEST;
+        return watch.over() || fewer.isEmpty() && (least && settled || exhausted);
     }
 
     private boolean pursue(List<Goal> goals, int turn) {
@@ -63,7 +64,7 @@ final class SheetSearch {
             Filling reached = goal.pursue(turn, watch);
             if (reached != null) {
                 if (!offer(reached)) {
-                    throw new IllegalStateException("a goal was no better than the best layout: " + best.task());
+                    throw new IllegalStateException("a goal reached was no better than the best layout");
                 }
                 return true;
             }

@@ -56,6 +56,31 @@ class LayoutPlannerTest {
     }
 
     @Nested
+    @DisplayName("cuts from a roll with edge-to-edge cuts")
+    class FromRoll {
+
+        @Test
+        @DisplayName("the least length: four patches two by two, a knife margin between the rows and none at the end")
+        void shortest() {
+            CuttingLayout layout = plan(pieces(300, 200, 4, false), List.of(Stock.roll("roll", 610)), CutRule.GUILLOTINE, 10);
+            assertThat(layout.rollLength()).isEqualTo(410);
+            assertThat(layout.provedLeast()).isTrue();
+        }
+
+        @Test
+        @DisplayName("on from a start that the first, coarse goals cannot better")
+        void finerGoals() {
+            List<Piece> mixed = List.of(new Piece("a", 410, 370, 3, true), new Piece("b", 230, 190, 5, true),
+                new Piece("c", 150, 640, 2, true));
+            CuttingTask task = new CuttingTask(mixed, List.of(Stock.roll("roll", 1000)), CutRule.GUILLOTINE, 0);
+            CuttingLayout start = LayoutPlanner.plan(task, Search.ofSteps(1, 1));
+            CuttingLayout layout = LayoutPlanner.plan(task, Search.ofSteps(1, 20000));
+            assertThat(LayoutCheck.faults(layout)).isEmpty();
+            assertThat(layout.rollLength()).isLessThan(start.rollLength());
+        }
+    }
+
+    @Nested
     @DisplayName("prefers")
     class Prefers {
 
