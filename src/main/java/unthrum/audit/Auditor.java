@@ -23,11 +23,13 @@ public final class Auditor {
     private final Knowledge knowledge;
     private final Catalogue catalogue;
     private final Planner planner;
+    private final String trade;
 
     public Auditor(Knowledge knowledge, Catalogue catalogue) {
         this.knowledge = knowledge;
         this.catalogue = catalogue;
         this.planner = new Planner(knowledge, catalogue);
+        this.trade = Digest.of(knowledge, catalogue);
     }
 
     public Audit audit(Job job) {
@@ -50,7 +52,7 @@ public final class Auditor {
         Finder job = new Finder();
         FittedTotals totals = totals(fitted);
         new JobAudit(plan, built, fitted, job).all(totals);
-        String digest = Digest.of(plan.survey(), built, knowledge, catalogue);
+        String digest = Digest.of(plan.survey(), built, trade);
         signature(built, digest, job);
         findings.addAll(job.findings());
         findings.sort(order(plan));

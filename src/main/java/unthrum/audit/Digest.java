@@ -24,7 +24,7 @@ import unthrum.survey.Survey;
  * catalogue. SHA-256 (FIPS 180-4) over the values, so that a comment or another order of keys changes nothing; the
  * first 16 hexadecimal digits are shown.
  */
-public final class Digest {
+final class Digest {
     private static final int SHOWN = 16;
     private final MessageDigest sum;
 
@@ -36,15 +36,27 @@ public final class Digest {
         }
     }
 
-    public static String of(Survey survey, Built built, Knowledge knowledge, Catalogue catalogue) {
+    /** @param trade the fingerprint of the rules and the catalogue */
+    static String of(Survey survey, Built built, String trade) {
         Digest digest = new Digest();
         digest.value("survey", survey);
         digest.value("built", built.unsigned());
+        digest.line(trade);
+        return digest.shown();
+    }
+
+    /** The fingerprint of rules, numbers, assumptions and materials. */
+    static String of(Knowledge knowledge, Catalogue catalogue) {
+        Digest digest = new Digest();
         knowledge.cards().stream().map(RuleCard::subject).distinct().sorted().forEach(digest::rules);
         digest.value("thresholds", List.copyOf(knowledge.thresholds()));
         digest.value("assumptions", knowledge.assumptions());
         digest.value("catalogue", catalogue.all());
-        return HexFormat.of().formatHex(digest.sum.digest()).substring(0, SHOWN);
+        return digest.shown();
+    }
+
+    private String shown() {
+        return HexFormat.of().formatHex(sum.digest()).substring(0, SHOWN);
     }
 
     private void rules(String subject) {

@@ -1,12 +1,14 @@
 package unthrum.audit;
 
 import java.util.List;
+import java.util.stream.Stream;
 import unthrum.audit.Fitted.Piece;
 import unthrum.built.BuiltPanel;
+import unthrum.facts.Duty;
+import unthrum.facts.Duty.Work;
 import unthrum.facts.Hold;
 import unthrum.facts.Hold.Obstacle;
 import unthrum.facts.Place;
-import unthrum.facts.Duty.Work;
 import unthrum.knowledge.Knowledge;
 import unthrum.plan.PlannedPanel;
 import unthrum.reading.Dimension;
@@ -57,8 +59,15 @@ final class PlanAudit {
         List<Judgement> holds = planned.advice().holds().stream().filter(j -> !isOver((Hold) j.conclusion())).toList();
         if (!holds.isEmpty() && !fitted.isEmpty()) {
             finder.found(Weighing.harm(holds, Severity.FAULT), Mistake.COVERED_BEFORE_READY, Place.of(planned.name()),
-                    "layers", holds);
+                    "layers", Stream.concat(holds.stream(), cures(holds)).toList());
         }
+    }
+
+    /** The work on the panel that would have ended a hold. */
+    private Stream<Judgement> cures(List<Judgement> holds) {
+        List<Work> works = holds.stream().flatMap(j -> cure(((Hold) j.conclusion()).obstacle()).stream()).toList();
+        return planned.advice().panel().own(Duty.class).stream()
+                .filter(j -> works.contains(((Duty) j.conclusion()).work()));
     }
 
     private boolean isOver(Hold hold) {
@@ -66,7 +75,7 @@ final class PlanAudit {
                 proofs.of(work, hold.place(), planned.advice().panel().own(Hold.class)).isProven());
     }
 
-    static List<Work> cure(Obstacle obstacle) {
+    private static List<Work> cure(Obstacle obstacle) {
         return switch (obstacle) {
             case LIVE_RUST -> List.of(Work.CURE_RUST);
             case LOOSE_PAINT -> List.of(Work.REPAIR);

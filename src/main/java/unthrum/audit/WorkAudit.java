@@ -12,7 +12,6 @@ import unthrum.built.BuiltPanel;
 import unthrum.facts.Bay;
 import unthrum.facts.Duty;
 import unthrum.facts.Duty.Work;
-import unthrum.facts.Hold;
 import unthrum.facts.Place;
 import unthrum.facts.Veto;
 import unthrum.knowledge.Standing;
@@ -85,8 +84,7 @@ final class WorkAudit {
     private boolean isFound(Judgement duty) {
         return finder.findings().stream().anyMatch(f -> f.mistake() == Mistake.LAYER_WHERE_NONE_MAY_BE
                 && f.place().equals(duty.conclusion().place()) && !f.place().isWholePanel()
-                || f.mistake() == Mistake.COVERED_BEFORE_READY && f.against().stream()
-                        .anyMatch(h -> PlanAudit.cure(((Hold) h.conclusion()).obstacle()).contains(work(duty))));
+                || f.mistake() == Mistake.COVERED_BEFORE_READY && f.against().contains(duty));
     }
 
     private static Work work(Judgement duty) {
