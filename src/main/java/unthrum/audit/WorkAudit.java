@@ -64,12 +64,22 @@ final class WorkAudit {
             planned.advice().closings().forEach(c -> holes.computeIfAbsent(c.opening().place(), p -> new ArrayList<>())
                     .add(c.want().judgement()));
         }
-        holes.forEach((place, by) -> judge(Work.CLOSE_HOLE, place, by));
+        holes.forEach((place, by) -> {
+            if (!isLeftOpen(place) || by.stream().anyMatch(j -> j.standing() == Standing.SAFETY)) {
+                judge(Work.CLOSE_HOLE, place, by);
+            }
+        });
         sealed();
         if (!tapAgain.isEmpty()) {
             taps(tapAgain);
         }
         trim(refitTrim, widestGap);
+    }
+
+    /** Whether the plan itself had to leave a hole open. */
+    private boolean isLeftOpen(Place hole) {
+        return planned.leftOut().stream().anyMatch(l -> l.material().layer() == Layer.SEAL
+                && l.patch().place().equals(hole));
     }
 
     /** The duties that hold for what is fitted. A panel that still waits asks only for what safety asks. */

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import unthrum.facts.Access;
 import unthrum.facts.Bay;
+import unthrum.facts.Panel;
 import unthrum.facts.Place;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;

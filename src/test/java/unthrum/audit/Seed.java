@@ -33,6 +33,11 @@ record Seed(String mistake, String scenario, String panel, UnaryOperator<BuiltPa
         return expected.stream().allMatch(e -> findings.stream().anyMatch(f -> meets(f, e)));
     }
 
+    /** The same seed without what is expected of the vehicle as a whole: there the sum over all panels decides. */
+    Seed onPanel() {
+        return new Seed(mistake, scenario, panel, edit, expected.stream().filter(e -> !e.contains("the vehicle")).toList());
+    }
+
     List<Finding> beyond(List<Finding> findings) {
         return findings.stream().filter(f -> expected.stream().noneMatch(e -> meets(f, e))).toList();
     }

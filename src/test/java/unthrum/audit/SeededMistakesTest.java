@@ -52,11 +52,12 @@ class SeededMistakesTest {
         int pairs = 0;
         for (int i = 0; i < SEEDS.size(); i++) {
             for (int step : new int[] {1, 19}) {
-                Seed a = SEEDS.get(i);
-                Seed b = SEEDS.get((i + step) % SEEDS.size());
+                Seed a = SEEDS.get(i).onPanel();
+                Seed b = SEEDS.get((i + step) % SEEDS.size()).onPanel();
                 if (a.scenario().equals(b.scenario()) && !a.panel().equals(b.panel())) {
                     pairs++;
-                    List<Finding> findings = audit(a.scenario(), b.in(a.in(sound(a.scenario()))));
+                    List<Finding> findings = audit(a.scenario(), b.in(a.in(sound(a.scenario())))).stream()
+                            .filter(f -> f.mistake() != Mistake.OVER_THE_JOBS_LIMIT).toList();
                     boolean rest = a.beyond(b.beyond(findings)).isEmpty();
                     if (!a.found(findings) || !b.found(findings) || !rest) {
                         wrong.add(a + " and " + b + ": " + findings);

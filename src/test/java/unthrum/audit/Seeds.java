@@ -123,8 +123,9 @@ final class Seeds {
         all(p, Bay.class).filter(b -> b.tap() == Tap.DEAD).findFirst().filter(b -> quiet && p.advice().holds().isEmpty())
                 .flatMap(b -> fitting(p, Layer.DAMPING)).ifPresent(m -> {
                     Bay bay = all(p, Bay.class).filter(b -> b.tap() == Tap.DEAD).findFirst().orElseThrow();
-                    add("a dead bay covered", p, plus(SoundJob.layer(m.material(), at(bay), 0.05)),
-                            "WASTE LAYER_WHERE_NONE_MAY_BE " + bay.place() + " diagnosis/dead-bay");
+                    add("a dead bay covered", p, plus(SoundJob.layer(m.material(), at(bay), 0.05)), Stream.concat(
+                            Stream.of("WASTE LAYER_WHERE_NONE_MAY_BE " + bay.place() + " diagnosis/dead-bay"),
+                            overRoof(p, 0.05 * bay.area() * m.surfaceDensity().si())).toArray(String[]::new));
                 });
     }
 
@@ -206,6 +207,8 @@ final class Seeds {
                             - Scenarios.KNOWLEDGE.number("fit/margin-hard")) {
                         expected.add("FAULT LIMIT_BROKEN " + p.name() + " fit/room-under-trim");
                     }
+                    overRoof(p, 0.01 * p.advice().panel().openArea(Layer.BARRIER) * m.surfaceDensity().si())
+                            .forEach(expected::add);
                     boolean tall = all(p, Panel.class).anyMatch(r -> p.layup().mass() + 0.01 * r.area() * m.surfaceDensity().si()
                             > r.area() * Scenarios.KNOWLEDGE.number("mass/roof-average"));
                     if (tall && p.advice().panel().own(unthrum.facts.Limit.class).stream().anyMatch(j -> j.reasons().stream()
@@ -215,6 +218,14 @@ final class Seeds {
                     add("a roof loaded with barrier", p, plus(SoundJob.layer(m.material(), Optional.empty(), 0.01)),
                             expected.toArray(String[]::new));
                 });
+    }
+
+    /** A roof planned to its last gram takes not one more. */
+    private Stream<String> overRoof(PlannedPanel p, double more) {
+        unthrum.plan.Totals totals = Scenarios.plan(scenario).totals();
+        boolean over = the(p, Panel.class).zone() == Zone.ROOF
+                && totals.roofLimit().filter(l -> totals.roof() + more > l.si()).isPresent();
+        return over ? Stream.of("FAULT OVER_THE_JOBS_LIMIT the vehicle -") : Stream.empty();
     }
 
     private void wearFace(PlannedPanel p) {
