@@ -26,8 +26,8 @@ import unthrum.reasoning.engine.Judgement;
 import unthrum.survey.OpeningKind;
 
 /**
- * What the as-built file says of the work on one panel. A name and a day prove small work; what stands on safety, fit
- * or physics is shown by a photograph, a measurement, or a trial with its outcome.
+ * What the as-built file says of the work on one panel. A name and a day prove small work and what was told; what
+ * stands on safety, fit or physics is shown by a photograph, a measurement, or a trial with its outcome.
  */
 final class Proofs {
     /** Work that keeps layers off a part. */
@@ -52,11 +52,11 @@ final class Proofs {
         if (tried.degree() == Degree.DENIED || tried.isProven()) {
             return tried;
         }
-        boolean small = asking.stream().allMatch(j -> j.standing().compareTo(Standing.PRACTICE) >= 0);
+        boolean small = work == Work.TELL_OWNER || asking.stream().allMatch(j -> j.standing().compareTo(Standing.PRACTICE) >= 0);
         Stream<Proof> own = panel.flatMap(BuiltPanel::done).stream().flatMap(List::stream)
-                .filter(d -> d.work() == work && covers(d, place)).map(d -> proof(d, small));
+                .filter(d -> d.work().contains(work) && covers(d, place)).map(d -> proof(work, d, small));
         Stream<Proof> job = small || place.isVehicle() ? built.done().stream().flatMap(List::stream)
-                .filter(d -> d.work() == work && d.at().isEmpty()).map(d -> proof(d, small)) : Stream.empty();
+                .filter(d -> d.work().contains(work) && d.at().isEmpty()).map(d -> proof(work, d, small)) : Stream.empty();
         return Stream.concat(own, job).min(Comparator.comparing(p -> p.degree() == Degree.DENIED ? -1
                 : p.degree().ordinal())).orElseGet(this::bareWord);
     }
@@ -65,17 +65,17 @@ final class Proofs {
         return done.at().map(parts -> parts.contains(place.part())).orElse(true);
     }
 
-    private Proof proof(Done done, boolean small) {
+    private Proof proof(Work work, Done done, boolean small) {
         Optional<String> who = done.who().or(() -> panel.flatMap(BuiltPanel::who)).or(built::who);
         Optional<LocalDate> when = done.when().or(() -> panel.flatMap(BuiltPanel::when));
         String shown = Stream.of(done.photo().map(p -> "photograph " + p), done.measured()).flatMap(Optional::stream)
                 .reduce((a, b) -> a + ", " + b).map(s -> ": " + s).orElse("");
         if (!done.isStated()) {
-            return new Proof(Degree.DENIED, List.of(new Evidence(Words.of(done.work()) + ": not done", who, when)));
+            return new Proof(Degree.DENIED, List.of(new Evidence(Words.of(work) + ": not done", who, when)));
         }
         boolean proven = who.isPresent() && when.isPresent() && (small || done.isShown());
         return new Proof(proven ? Degree.PROVEN : Degree.STATED,
-                List.of(new Evidence(Words.of(done.work()) + shown, who, when)));
+                List.of(new Evidence(Words.of(work) + shown, who, when)));
     }
 
     /** 'All done' is heard, and proves nothing. */

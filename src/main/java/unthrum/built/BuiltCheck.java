@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import unthrum.reading.Nearest;
 import unthrum.reading.Places;
 import unthrum.reading.Words;
@@ -67,7 +68,7 @@ final class BuiltCheck {
             Done done = entries.get().get(i);
             String at = path + "[" + i + "]";
             if (done.isStated() && done.who().or(() -> who).or(built::who).isEmpty()) {
-                places.problem(at, "'" + Words.of(done.work()) + "' done by nobody",
+                places.problem(at, "'" + done.work().stream().map(Words::of).collect(Collectors.joining(", ")) + "' done by nobody",
                         "who did it, here, with the panel or with the job", "add 'who'");
             }
             day(at + ".when", done.when());

@@ -4,11 +4,12 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import unthrum.facts.Duty.Work;
+import unthrum.reading.Count;
 import unthrum.reading.Says;
 
-/** One piece of work, and what proves it. */
+/** Work done at one time, and what proves it. */
 public record Done(
-        Work work,
+        @Count(min = 1) List<Work> work,
         @Says("'no' when it is known that it was not done") Optional<Boolean> done,
         @Says("The parts of the panel it was done at, such as 'seat bolt 1'; all of them when absent")
         Optional<List<String>> at,

@@ -81,7 +81,7 @@ record Breaking(Plan plan, Judgement judgement, String rule) {
     }
 
     private static List<Done> denied(List<Done> done, Work work) {
-        return Stream.concat(done.stream().filter(d -> d.work() != work),
+        return Stream.concat(done.stream().filter(d -> !d.work().contains(work)),
                 Stream.of(Edit.with(SoundJob.done(work), "done", Optional.of(false)))).toList();
     }
 

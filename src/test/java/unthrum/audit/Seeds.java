@@ -143,7 +143,7 @@ final class Seeds {
         if (live && p.advice().wants().stream().anyMatch(w -> w.stands() && w.layer() == Layer.DAMPING)) {
             fitting(p, Layer.DAMPING).ifPresent(m -> add("a layer over rust", p, plus(SoundJob.layer(m.material(),
                     at(wanting(p)), 0.05)).andThen(b -> Edit.with(b, "done",
-                    Optional.of(b.done().orElseThrow().stream().filter(d -> d.work() != Work.CURE_RUST && d.work() != Work.REPAIR).toList())))
+                    Optional.of(b.done().orElseThrow().stream().filter(d -> !d.work().contains(Work.CURE_RUST) && !d.work().contains(Work.REPAIR)).toList())))
                     ::apply, "FAULT COVERED_BEFORE_READY " + p.name() + " preparation/live-rust-waits"));
         }
     }
@@ -374,11 +374,11 @@ final class Seeds {
     }
 
     private static UnaryOperator<BuiltPanel> notDone(Work work) {
-        return done(d -> Stream.of(d.work() == work ? Edit.with(d, "done", Optional.of(false)) : d));
+        return done(d -> Stream.of(d.work().contains(work) ? Edit.with(d, "done", Optional.of(false)) : d));
     }
 
     private static UnaryOperator<BuiltPanel> without(Work work) {
-        return done(d -> Stream.of(d).filter(x -> x.work() != work));
+        return done(d -> Stream.of(d).filter(x -> !x.work().contains(work)));
     }
 
     private static UnaryOperator<BuiltPanel> done(java.util.function.Function<Done, Stream<Done>> edit) {

@@ -75,7 +75,7 @@ final class SoundJob {
     }
 
     static Done done(Work work) {
-        return new Done(work, Optional.empty(), Optional.empty(), Optional.of("0417.jpg"), Optional.empty(),
+        return new Done(List.of(work), Optional.empty(), Optional.empty(), Optional.of("0417.jpg"), Optional.empty(),
                 Optional.of("A. Fitter"), Optional.of(DAY));
     }
 }
