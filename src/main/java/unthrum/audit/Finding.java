@@ -1,5 +1,6 @@
 package unthrum.audit;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import unthrum.facts.Place;
@@ -30,6 +31,14 @@ public record Finding(Severity severity, Mistake mistake, Place place, String wh
     /** The rules concerned, each once. */
     public List<RuleCard> cards() {
         return against.stream().flatMap(j -> j.reasons().stream()).map(r -> r.rule()).distinct().toList();
+    }
+
+    /** What follows from it: what the strongest rule teaches, where its own words say more than the mistake's. */
+    public String consequence() {
+        boolean rulesSayMore = mistake == Mistake.LAYER_WHERE_NONE_MAY_BE || mistake == Mistake.LIMIT_BROKEN
+                || mistake == Mistake.WORK_NOT_DONE || mistake == Mistake.COVERED_BEFORE_READY;
+        return cards().stream().filter(c -> rulesSayMore).min(Comparator.comparing(RuleCard::standing))
+                .map(RuleCard::teaches).orElse(mistake.consequence());
     }
 
     /** Whether it must be dealt with before the vehicle leaves. */

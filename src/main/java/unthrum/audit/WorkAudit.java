@@ -163,7 +163,7 @@ final class WorkAudit {
         boolean free = built.trim().map(t -> t.back() == BuiltPanel.TrimBack.Fit.FREELY).orElse(true);
         if (!free || gap > widestGap) {
             finder.found(Weighing.harm(asking, Severity.FAULT), Mistake.TRIM_STANDS_OFF, Place.of(planned.name()),
-                    "trim", asking, List.of(new Figure("gap", gap, Dimension.LENGTH),
+                    "trim", asking, gap <= widestGap ? List.of() : List.of(new Figure("gap", gap, Dimension.LENGTH),
                             new Figure("limit", widestGap, Dimension.LENGTH)),
                     List.of(Evidence.of("trim: " + Words.of(built.trim().orElseThrow().back()))));
         }
