@@ -3,14 +3,12 @@ package unthrum.audit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import unthrum.built.BuiltPanel;
 import unthrum.built.BuiltPanel.Drains;
 import unthrum.built.BuiltPanel.FittedLayer;
 import unthrum.built.BuiltPanel.TrimBack;
-import unthrum.built.Done;
 import unthrum.built.Edit;
 import unthrum.facts.Access;
 import unthrum.facts.Bay;
@@ -100,7 +98,7 @@ final class Seeds {
                 case BEAD -> "damping/bead-bare";
                 case FOLD, RIVETED_STRIP -> "damping/seam-bare";
             };
-            add("a covered rib", p, layer(Layer.DAMPING, l -> over(l, rib.place().part())),
+            add("a covered rib", p, Change.layer(Layer.DAMPING, l -> Change.over(l, rib.place().part())),
                     (fit ? "FAULT" : "WASTE") + " LAYER_WHERE_NONE_MAY_BE " + rib.place() + " " + rule);
         });
     }
@@ -123,7 +121,7 @@ final class Seeds {
         all(p, Bay.class).filter(b -> b.tap() == Tap.DEAD).findFirst().filter(b -> quiet && p.advice().holds().isEmpty())
                 .flatMap(b -> fitting(p, Layer.DAMPING)).ifPresent(m -> {
                     Bay bay = all(p, Bay.class).filter(b -> b.tap() == Tap.DEAD).findFirst().orElseThrow();
-                    add("a dead bay covered", p, plus(SoundJob.layer(m.material(), at(bay), 0.05)), Stream.concat(
+                    add("a dead bay covered", p, Change.plus(SoundJob.layer(m.material(), at(bay), 0.05)), Stream.concat(
                             Stream.of("WASTE LAYER_WHERE_NONE_MAY_BE " + bay.place() + " diagnosis/dead-bay"),
                             overRoof(p, 0.05 * bay.area() * m.surfaceDensity().si())).toArray(String[]::new));
                 });
@@ -133,7 +131,7 @@ final class Seeds {
         boolean washes = p.advice().duties().stream().anyMatch(j -> j.reasons().stream()
                 .anyMatch(r -> r.rule().id().equals("preparation/wash")));
         if (washes) {
-            add("layers over dirt", p, notDone(Work.WASH), "FAULT WORK_NOT_DONE " + p.name() + " preparation/wash");
+            add("layers over dirt", p, Change.notDone(Work.WASH), "FAULT WORK_NOT_DONE " + p.name() + " preparation/wash");
         }
     }
 
@@ -141,7 +139,7 @@ final class Seeds {
         boolean live = p.advice().holds().stream().flatMap(j -> j.reasons().stream())
                 .anyMatch(r -> r.rule().id().equals("preparation/live-rust-waits"));
         if (live && p.advice().wants().stream().anyMatch(w -> w.stands() && w.layer() == Layer.DAMPING)) {
-            fitting(p, Layer.DAMPING).ifPresent(m -> add("a layer over rust", p, plus(SoundJob.layer(m.material(),
+            fitting(p, Layer.DAMPING).ifPresent(m -> add("a layer over rust", p, Change.plus(SoundJob.layer(m.material(),
                     at(wanting(p)), 0.05)).andThen(b -> Edit.with(b, "done",
                     Optional.of(b.done().orElseThrow().stream().filter(d -> !d.work().contains(Work.CURE_RUST) && !d.work().contains(Work.REPAIR)).toList())))
                     ::apply, "FAULT COVERED_BEFORE_READY " + p.name() + " preparation/live-rust-waits"));
@@ -169,7 +167,7 @@ final class Seeds {
         if (!drains.isEmpty()) {
             String place = drains.size() == 1 ? drains.get(0).place().toString() : p.name();
             add("blocked drains", p, Seed.set("drains", Drains.BLOCKED), "FAULT WORK_NOT_DONE " + place + " proof/drains-run");
-            add("a layer over a drain", p, first(l -> over(l, drains.get(0).place().part())),
+            add("a layer over a drain", p, Change.first(l -> Change.over(l, drains.get(0).place().part())),
                     "FAULT LAYER_WHERE_NONE_MAY_BE " + drains.get(0).place() + " sealing/drain");
         }
     }
@@ -177,7 +175,7 @@ final class Seeds {
     private void clamped(PlannedPanel p) {
         all(p, Fixing.class).filter(f -> List.of(FixingKind.SEAT_BOLT, FixingKind.BELT_ANCHOR,
                 FixingKind.CHILD_SEAT_ANCHOR).contains(f.kind())).findFirst().ifPresent(f ->
-                add("a layer under a clamped joint", p, first(l -> over(l, f.place().part())),
+                add("a layer under a clamped joint", p, Change.first(l -> Change.over(l, f.place().part())),
                         "DANGER LAYER_WHERE_NONE_MAY_BE " + f.place() + " fixing/anchors-metal-to-metal"));
     }
 
@@ -215,7 +213,7 @@ final class Seeds {
                             .anyMatch(r -> r.rule().id().equals("mass/tall-roof")))) {
                         expected.add("FAULT LIMIT_BROKEN " + p.name() + " mass/tall-roof");
                     }
-                    add("a roof loaded with barrier", p, plus(SoundJob.layer(m.material(), Optional.empty(), 0.01)),
+                    add("a roof loaded with barrier", p, Change.plus(SoundJob.layer(m.material(), Optional.empty(), 0.01)),
                             expected.toArray(String[]::new));
                 });
     }
@@ -235,7 +233,7 @@ final class Seeds {
                 .noneMatch(v -> v.place().isWholePanel() && v.layer() == Layer.ANY);
         if (List.of(Traffic.DRAWERS, Traffic.CARPET, Traffic.MAT).contains(traffic) && free && p.advice().holds().isEmpty()) {
             fitting(p, Layer.WEAR_FACE).filter(m -> m.thickness().si() < room).ifPresent(m ->
-                    add("a wear face that is hidden", p, plus(SoundJob.layer(m.material(), Optional.empty(), 0.05)),
+                    add("a wear face that is hidden", p, Change.plus(SoundJob.layer(m.material(), Optional.empty(), 0.05)),
                             "WASTE LAYER_WHERE_NONE_MAY_BE " + p.name() + " wear/hidden-face"));
         }
     }
@@ -246,14 +244,14 @@ final class Seeds {
             double least = heat.peak() + Scenarios.KNOWLEDGE.number("heat/margin");
             String rule = heat.peak() <= Scenarios.KNOWLEDGE.number("heat/warm") ? "heat/closed-vehicle"
                     : material.serviceTo().si() < least ? "heat/peak-with-margin" : "heat/sun-on-dark-metal";
-            add("a layer past its temperature", p, fitted(material), "FAULT LIMIT_BROKEN " + p.name() + " " + rule);
+            add("a layer past its temperature", p, Change.fitted(material), "FAULT LIMIT_BROKEN " + p.name() + " " + rule);
         });
     }
 
     private void openCell(PlannedPanel p) {
         String rule = the(p, Setting.class).wet() != unthrum.survey.Wetness.DRY ? "moisture/closed-cell-where-wet" : null;
         if (rule != null) {
-            swap(p, Bound.CLOSED_CELL).ifPresent(m -> add("open-cell foam in a wet place", p, fitted(m),
+            swap(p, Bound.CLOSED_CELL).ifPresent(m -> add("open-cell foam in a wet place", p, Change.fitted(m),
                     "FAULT LIMIT_BROKEN " + p.name() + " " + rule));
         }
     }
@@ -265,7 +263,7 @@ final class Seeds {
             double times = 1.2 * allowed / laid.mass();
             Quantity thick = new Quantity(laid.material().thickness().si() * times, Dimension.LENGTH);
             if (p.layup().thickness() + thick.si() < the(p, Room.class).clearance() - 0.01) {
-                add("a lid too heavy for its struts", p, layer(laid.layer(), l -> Edit.with(l, "thickness",
+                add("a lid too heavy for its struts", p, Change.layer(laid.layer(), l -> Edit.with(l, "thickness",
                         Optional.of(thick))), "DANGER LIMIT_BROKEN " + p.name() + " mass/lid-holder");
             }
         });
@@ -273,12 +271,12 @@ final class Seeds {
 
     private void hatch(PlannedPanel p) {
         all(p, ServiceCover.class).filter(c -> c.kind() != unthrum.survey.CoverKind.SERVICE_PLUG_COVER).findFirst()
-                .ifPresent(c -> add("a sheet across a service hatch", p, first(l -> over(l, c.place().part())),
+                .ifPresent(c -> add("a sheet across a service hatch", p, Change.first(l -> Change.over(l, c.place().part())),
                         "FAULT WORK_NOT_DONE " + c.place() + " fixing/cut-along-cover"));
         Optional<Laid> loose = p.layup().layers().stream().filter(l -> l.material().removable()
                 && !l.material().bonding().sticks() && List.of(Layer.DECOUPLER, Layer.BARRIER).contains(l.layer())).findFirst();
         if (the(p, Access.class).liftsOut() && loose.isPresent()) {
-            add("a blanket stuck down that must lift out", p, layer(loose.get().layer(), l -> Edit.with(l, "bonding",
+            add("a blanket stuck down that must lift out", p, Change.layer(loose.get().layer(), l -> Edit.with(l, "bonding",
                     Optional.of(Material.Bonding.CONTACT_ADHESIVE))),
                     "FAULT LIMIT_BROKEN " + p.name() + " fixing/blanket-lifts-out");
         }
@@ -286,16 +284,16 @@ final class Seeds {
 
     private void wipe(PlannedPanel p) {
         if (the(p, Panel.class).zone() == Zone.ROOF && p.layup().has(Layer.INSULATION)) {
-            add("no solvent wipe before overhead foam", p, notDone(Work.SOLVENT_WIPE),
+            add("no solvent wipe before overhead foam", p, Change.notDone(Work.SOLVENT_WIPE),
                     "FAULT WORK_NOT_DONE " + p.name() + " preparation/second-wipe");
-            add("nobody wrote of a wipe before overhead foam", p, without(Work.SOLVENT_WIPE),
+            add("nobody wrote of a wipe before overhead foam", p, Change.without(Work.SOLVENT_WIPE),
                     "UNPROVEN WORK_NOT_PROVEN " + p.name() + " preparation/second-wipe");
         }
     }
 
     private void dragged(PlannedPanel p) {
         if (the(p, Setting.class).traffic() == Traffic.DRAGGED_LOADS && p.layup().has(Layer.BARRIER)) {
-            swap(p, Bound.BEARS_WEAR).ifPresent(m -> add("a bare barrier where loads are dragged", p, fitted(m),
+            swap(p, Bound.BEARS_WEAR).ifPresent(m -> add("a bare barrier where loads are dragged", p, Change.fitted(m),
                     "FAULT LIMIT_BROKEN " + p.name() + " wear/dragged-over-barrier"));
         }
     }
@@ -311,7 +309,7 @@ final class Seeds {
                 Scenarios.CATALOGUE.of(laid.layer()).stream().filter(m -> !m.equals(laid.material())
                         && limits(p).brokenBy(m).isEmpty() && m.thickness().si() <= laid.material().thickness().si()
                         && m.surfaceDensity().si() <= laid.material().surfaceDensity().si()).findFirst().ifPresent(m ->
-                        add("another material and nobody wrote why", p, layer(laid.layer(), l -> Edit.with(l, "material",
+                        add("another material and nobody wrote why", p, Change.layer(laid.layer(), l -> Edit.with(l, "material",
                                 m.material())), "UNPROVEN DIFFERS_FROM_PLAN " + p.name() + " -")));
     }
 
@@ -326,10 +324,6 @@ final class Seeds {
         return limits(p).brokenBy(m).stream().map(j -> ((unthrum.facts.Limit) j.conclusion()).bound()).distinct().toList();
     }
 
-    private static UnaryOperator<BuiltPanel> fitted(Material material) {
-        return layer(material.layer(), l -> Edit.with(l, "material", material.material()));
-    }
-
     /** The thinnest material of a layer that breaks no limit by itself. */
     private static Optional<Material> fitting(PlannedPanel p, Layer layer) {
         return Scenarios.CATALOGUE.of(layer).stream().filter(m -> limits(p).brokenBy(m).isEmpty())
@@ -340,49 +334,12 @@ final class Seeds {
         return new Limits(p.advice().panel(), Scenarios.KNOWLEDGE);
     }
 
-    private static UnaryOperator<BuiltPanel> plus(FittedLayer layer) {
-        return b -> Edit.with(b, "layers", Optional.of(Stream.concat(b.layers().orElseThrow().stream(),
-                Stream.of(layer)).toList()));
-    }
-
-    /** Changes every piece of a kind of layer. */
-    private static UnaryOperator<BuiltPanel> layer(Layer layer, UnaryOperator<FittedLayer> edit) {
-        return layers(l -> Scenarios.CATALOGUE.find(l.material()).orElseThrow().layer() == layer, edit);
-    }
-
-    /** Changes the piece nearest the metal. */
-    private static UnaryOperator<BuiltPanel> first(UnaryOperator<FittedLayer> edit) {
-        return b -> Edit.with(b, "layers", Optional.of(Stream.concat(
-                Stream.of(edit.apply(b.layers().orElseThrow().get(0))), b.layers().get().stream().skip(1)).toList()));
-    }
-
-    private static UnaryOperator<BuiltPanel> layers(Predicate<FittedLayer> which, UnaryOperator<FittedLayer> edit) {
-        return b -> Edit.with(b, "layers", Optional.of(b.layers().orElseThrow().stream()
-                .map(l -> which.test(l) ? edit.apply(l) : l).toList()));
-    }
-
-    private static FittedLayer over(FittedLayer layer, String part) {
-        return Edit.with(layer, "over", Optional.of(List.of(part)));
-    }
-
     private static boolean isAt(FittedLayer layer, String bay) {
         return layer.at().filter(a -> a.contains(bay)).isPresent();
     }
 
     private static Optional<List<String>> at(Bay bay) {
         return Optional.of(List.of(bay.place().part()));
-    }
-
-    private static UnaryOperator<BuiltPanel> notDone(Work work) {
-        return done(d -> Stream.of(d.work().contains(work) ? Edit.with(d, "done", Optional.of(false)) : d));
-    }
-
-    private static UnaryOperator<BuiltPanel> without(Work work) {
-        return done(d -> Stream.of(d).filter(x -> !x.work().contains(work)));
-    }
-
-    private static UnaryOperator<BuiltPanel> done(java.util.function.Function<Done, Stream<Done>> edit) {
-        return b -> Edit.with(b, "done", Optional.of(b.done().orElseThrow().stream().flatMap(edit).toList()));
     }
 
     private static <F extends Fact> Stream<F> all(PlannedPanel p, Class<F> kind) {
