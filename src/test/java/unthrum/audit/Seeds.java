@@ -88,10 +88,7 @@ final class Seeds {
     /** Where a rib of that kind stays bare of damping and foam: under a lining it bears on, of all layers. */
     private void ribs(PlannedPanel p) {
         boolean lined = the(p, Room.class).liningOnRibs();
-        if (!p.layup().has(Layer.DAMPING)) {
-            return;
-        }
-        all(p, Rib.class).findFirst().ifPresent(rib -> {
+        all(p, Rib.class).filter(r -> p.layup().has(Layer.DAMPING)).findFirst().ifPresent(rib -> {
             boolean fit = lined || rib.kind() == RibKind.FOLD || rib.kind() == RibKind.RIVETED_STRIP;
             String rule = switch (rib.kind()) {
                 case BOX_SECTION, TOP_HAT, SECOND_SKIN -> "damping/rib-bare";
@@ -249,10 +246,9 @@ final class Seeds {
     }
 
     private void openCell(PlannedPanel p) {
-        String rule = the(p, Setting.class).wet() != unthrum.survey.Wetness.DRY ? "moisture/closed-cell-where-wet" : null;
-        if (rule != null) {
+        if (the(p, Setting.class).wet() != unthrum.survey.Wetness.DRY) {
             swap(p, Bound.CLOSED_CELL).ifPresent(m -> add("open-cell foam in a wet place", p, Change.fitted(m),
-                    "FAULT LIMIT_BROKEN " + p.name() + " " + rule));
+                    "FAULT LIMIT_BROKEN " + p.name() + " moisture/closed-cell-where-wet"));
         }
     }
 
