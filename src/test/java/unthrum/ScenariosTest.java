@@ -42,7 +42,7 @@ class ScenariosTest {
 
     private static List<Path> files() {
         try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
-            return files.sorted().toList();
+            return files.filter(Files::isRegularFile).sorted().toList();
         } catch (IOException e) {
             throw new AssertionError(e);
         }

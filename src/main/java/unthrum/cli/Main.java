@@ -20,6 +20,9 @@ public final class Main {
     static {
         COMMANDS.put("advise", Advise::new);
         COMMANDS.put("why", Why::new);
+        COMMANDS.put("audit", AuditJob::new);
+        COMMANDS.put("compare", Compare::new);
+        COMMANDS.put("handover", HandOver::new);
         COMMANDS.put("new", New::new);
         COMMANDS.put("rules", Rules::new);
         COMMANDS.put("schema", Schema::new);

@@ -5,16 +5,17 @@ import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
-@Command(name = "schema", description = "Print a JSON Schema: of surveys, plans or cases.",
-        customSynopsis = "unthrum schema [survey | plan | case]",
+@Command(name = "schema",
+        description = "Print a JSON Schema: of surveys, plans, cases, as-built files or audits.",
+        customSynopsis = "unthrum schema [survey | plan | case | built | audit]",
         headerHeading = "Examples:%n  unthrum schema > survey.schema.json%n  unthrum schema plan%n%n")
 final class Schema implements Runnable {
 
-    private static final List<String> KINDS = List.of("survey", "plan", "case");
+    private static final List<String> KINDS = List.of("survey", "plan", "case", "built", "audit");
 
     private final Surroundings surroundings;
 
-    @Parameters(paramLabel = "KIND", arity = "0..1", description = "survey (if none is named), plan or case.")
+    @Parameters(paramLabel = "KIND", arity = "0..1", description = "survey (if none is named), plan, case, built or audit.")
     private String kind = "survey";
 
     Schema(Surroundings surroundings) {

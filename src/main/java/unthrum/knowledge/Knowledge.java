@@ -1,5 +1,6 @@
 package unthrum.knowledge;
 
+import java.nio.file.Path;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,6 +9,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import unthrum.facts.Threshold;
+import unthrum.reading.Nearest;
+import unthrum.reading.Places;
 import unthrum.reading.YamlReader;
 import unthrum.survey.Zone;
 
@@ -37,6 +40,32 @@ public final class Knowledge {
                 file("thresholds.yaml", ThresholdEntry.File.class).thresholds(),
                 file("sources.yaml", Source.File.class).sources(),
                 file("assumptions.yaml", Assumption.File.class).assumptions());
+    }
+
+    /** The same knowledge with the numbers of a file in place of its own; the file need not name them all. */
+    public Knowledge withThresholds(Path file) {
+        Map<String, ThresholdEntry> changed = new LinkedHashMap<>(thresholds);
+        YamlReader.read(file, ThresholdEntry.File.class, (f, places) -> {
+            for (int i = 0; f.thresholds() != null && i < f.thresholds().size(); i++) {
+                if (places.sound("thresholds[" + i + "]")) {
+                    replace(f.thresholds().get(i), "thresholds[" + i + "]", changed, places);
+                }
+            }
+        });
+        return new Knowledge(rules, List.copyOf(changed.values()), List.copyOf(sources.values()), assumptions);
+    }
+
+    private static void replace(ThresholdEntry entry, String path, Map<String, ThresholdEntry> all, Places places) {
+        ThresholdEntry known = all.get(entry.threshold());
+        if (known == null) {
+            places.problem(path + ".threshold", "no threshold '" + entry.threshold() + "' in the rule base",
+                    "the id of one", Nearest.remedy(entry.threshold(), all.keySet()));
+        } else if (known.value().dimension() != entry.value().dimension()) {
+            places.problem(path + ".value", "'" + entry.value() + "' is " + entry.value().dimension().phrase(),
+                    known.value().dimension().phrase() + ", as in the rule base", "");
+        } else {
+            all.put(entry.threshold(), entry);
+        }
     }
 
     public RuleBase rules() {

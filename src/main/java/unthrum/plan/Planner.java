@@ -34,10 +34,11 @@ public final class Planner {
         List<Judgement> vehicle = byPanel.getOrDefault("", List.of());
         Advisor advisor = new Advisor(knowledge, catalogue);
         List<PanelAdvice> advice = new ArrayList<>();
-        for (PanelFacts facts : bundles.subList(1, bundles.size())) {
+        for (int i = 1; i < bundles.size(); i++) {
+            PanelFacts facts = bundles.get(i);
             List<Judgement> own = new ArrayList<>(byPanel.getOrDefault(facts.panel(), List.of()));
             own.addAll(vehicle);
-            advice.add(advisor.advise(facts, own));
+            advice.add(advisor.advise(facts, own, survey.panels().get(i - 1).overrules().orElse(List.of())));
         }
         return new Sharing(survey, catalogue).share(bundles.get(0), vehicle, HouseSet.settle(advice));
     }

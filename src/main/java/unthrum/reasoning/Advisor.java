@@ -14,6 +14,7 @@ import unthrum.material.Layer;
 import unthrum.material.Material;
 import unthrum.reasoning.derive.PanelFacts;
 import unthrum.reasoning.engine.Judgement;
+import unthrum.survey.Overrule;
 
 /** Decides one panel from its case: weighs the wants, searches the layup, and gives the verdict. */
 public final class Advisor {
@@ -26,9 +27,13 @@ public final class Advisor {
         this.catalogue = catalogue;
     }
 
-    /** @param judgements all conclusions on the panel and on the vehicle */
-    public PanelAdvice advise(PanelFacts facts, List<Judgement> judgements) {
-        Case panel = new Case(facts, judgements);
+    /**
+     * @param judgements all conclusions on the panel and on the vehicle
+     * @param overrules  the rules that the fitter sets aside on the panel
+     */
+    public PanelAdvice advise(PanelFacts facts, List<Judgement> judgements, List<Overrule> overrules) {
+        List<Overruled> overruled = overrules.stream().map(o -> Overruled.of(o, judgements)).toList();
+        Case panel = new Case(facts, Overruled.without(overruled, judgements), overruled);
         List<WeighedWant> wants = WeighedWant.of(panel, knowledge);
         LayupSearch search = new LayupSearch(panel, wants, knowledge, catalogue);
         boolean held = panel.own(Hold.class).stream().anyMatch(h -> h.conclusion().place().isWholePanel())

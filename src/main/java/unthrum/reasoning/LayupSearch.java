@@ -12,8 +12,6 @@ import unthrum.facts.Access;
 import unthrum.facts.Bay;
 import unthrum.facts.Panel;
 import unthrum.facts.Place;
-import unthrum.facts.Rib;
-import unthrum.facts.Veto;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
 import unthrum.material.Layer;
@@ -200,22 +198,9 @@ final class LayupSearch {
             Place place = want.place();
             double most = limits.coverage(layer, place).orElse(1);
             double area = panel.facts().all(Bay.class).filter(b -> b.place().equals(place))
-                    .mapToDouble(Bay::area).findFirst().orElseGet(() -> openArea(layer));
+                    .mapToDouble(Bay::area).findFirst().orElseGet(() -> panel.openArea(layer));
             patches.add(new Patch(place, most, area * most * reachable));
         }
         return patches;
-    }
-
-    private double openArea(Layer layer) {
-        Panel whole = panel.facts().the(Panel.class);
-        double bare = panel.facts().all(Rib.class).filter(r -> isBare(r.place(), layer))
-                .mapToDouble(r -> r.breadth() * (r.runs() == unthrum.survey.Run.ACROSS ? whole.width() : whole.length()))
-                .sum();
-        return Math.max(whole.area() - bare, 0);
-    }
-
-    private boolean isBare(Place part, Layer layer) {
-        return panel.all(Veto.class).stream().map(j -> (Veto) j.conclusion())
-                .anyMatch(v -> v.place().equals(part) && layer.matches(v.layer()));
     }
 }

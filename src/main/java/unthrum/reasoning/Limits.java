@@ -13,7 +13,7 @@ import unthrum.material.Material.Cell;
 import unthrum.reasoning.engine.Judgement;
 
 /** The limits on one panel's layup, and which of them a material or a whole layup breaks. */
-final class Limits {
+public final class Limits {
 
     private static final double ROUNDING = 1e-9;
 
@@ -23,7 +23,7 @@ final class Limits {
     private final double stack;
     private final double mass;
 
-    Limits(Case panel, Knowledge knowledge) {
+    public Limits(Case panel, Knowledge knowledge) {
         this.limits = panel.all(Limit.class).stream().filter(j -> !bindsTheJob((Limit) j.conclusion())).toList();
         this.pairings = panel.all(Pairing.class);
         this.bright = knowledge.number("enough/bright-face");
@@ -42,12 +42,12 @@ final class Limits {
     }
 
     /** The limits that a material breaks by itself, whatever lies with it. */
-    List<Judgement> brokenBy(Material material) {
+    public List<Judgement> brokenBy(Material material) {
         return limits.stream().filter(j -> breaks(material, (Limit) j.conclusion())).toList();
     }
 
     /** The limits and pairings that a layup breaks as a whole. */
-    List<Judgement> brokenBy(Layup layup) {
+    public List<Judgement> brokenBy(Layup layup) {
         List<Judgement> broken = new ArrayList<>(limits.stream()
                 .filter(j -> breaks(layup, (Limit) j.conclusion())).toList());
         broken.addAll(pairings.stream().filter(j -> breaks(layup, (Pairing) j.conclusion())).toList());
@@ -64,6 +64,15 @@ final class Limits {
         return limits.stream().map(j -> (Limit) j.conclusion())
                 .filter(l -> l.bound() == Bound.COVERAGE && layer.matches(l.layer()) && place.within(l.place()))
                 .mapToDouble(Limit::value).min();
+    }
+
+    /** The limits that a layer breaks by covering so large a share of a place. */
+    public List<Judgement> brokenByCovering(unthrum.material.Layer layer, Place place, double share) {
+        return limits.stream().filter(j -> {
+            Limit l = (Limit) j.conclusion();
+            return l.bound() == Bound.COVERAGE && layer.matches(l.layer()) && place.within(l.place())
+                    && share > l.value();
+        }).toList();
     }
 
     /** The thinnest stack that any limit asks for, in m. */

@@ -2,6 +2,7 @@ package unthrum.reasoning;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import unthrum.facts.Caution;
 import unthrum.facts.Duty;
@@ -53,17 +54,20 @@ public record PanelAdvice(Verdict verdict, Layup layup, List<Closing> closings, 
 
     /** The work to be done; what belongs only to a layer that is not laid falls away. */
     public List<Judgement> duties() {
-        return panel.own(Duty.class).stream().map(this::whereLaid).filter(j -> !j.reasons().isEmpty()).toList();
+        return duties(layup::has);
     }
 
-    private Judgement whereLaid(Judgement duty) {
-        return new Judgement(duty.conclusion(), duty.reasons().stream().filter(this::isLaid).toList());
+    /** The work that belongs to the layers that are laid, to the holes that are to be closed, and to the panel itself. */
+    public List<Judgement> duties(Predicate<Layer> laid) {
+        return panel.own(Duty.class).stream().map(j -> new Judgement(j.conclusion(),
+                j.reasons().stream().filter(r -> isLaid(r, laid)).toList()))
+                .filter(j -> !j.reasons().isEmpty()).toList();
     }
 
-    /** Whether every layer that a reason speaks of is in the layup, or a hole that it wants closed is closed. */
-    private boolean isLaid(Reason reason) {
+    /** Whether every layer that a reason speaks of is laid, or a hole that it wants closed is to be closed. */
+    private boolean isLaid(Reason reason, Predicate<Layer> laid) {
         return reason.bindings().values().stream().filter(Want.class::isInstance).map(Want.class::cast)
-                .allMatch(want -> layup.has(want.layer())
+                .allMatch(want -> laid.test(want.layer())
                         || closings.stream().anyMatch(c -> c.want().want().equals(want)));
     }
 

@@ -45,6 +45,7 @@ public record PanelEntry(
         @Says("When the panel is a hinged lid: what holds it up") Optional<Lid> lid,
         @Says("Factory parts that are no longer there") Optional<List<Missing>> missing,
         @Says("What rattles here") Optional<List<Loose>> loose,
+        @Says("Rules that the fitter sets aside on this panel, each with the reason") Optional<List<Overrule>> overrules,
         Optional<String> note) {
 
     /** The sheet metal. */

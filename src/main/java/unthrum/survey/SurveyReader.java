@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import unthrum.reading.Check;
 import unthrum.reading.Places;
 import unthrum.reading.Words;
 import unthrum.reading.YamlReader;
@@ -20,6 +21,14 @@ public final class SurveyReader {
 
     public static Survey read(Path file) {
         return YamlReader.read(file, Survey.class, SurveyReader::check);
+    }
+
+    /** @param further what else must hold, checked after the facts and only reported with them */
+    public static Survey read(Path file, Check<Survey> further) {
+        return YamlReader.read(file, Survey.class, (survey, places) -> {
+            check(survey, places);
+            further.check(survey, places);
+        });
     }
 
     /** @param name what to call the stream in problems */

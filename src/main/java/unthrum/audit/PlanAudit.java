@@ -1,0 +1,135 @@
+package unthrum.audit;
+
+import java.util.List;
+import java.util.stream.Stream;
+import unthrum.audit.Fitted.Piece;
+import unthrum.built.BuiltPanel;
+import unthrum.facts.Duty;
+import unthrum.facts.Duty.Work;
+import unthrum.facts.Hold;
+import unthrum.facts.Hold.Obstacle;
+import unthrum.facts.Place;
+import unthrum.knowledge.Knowledge;
+import unthrum.plan.PlannedPanel;
+import unthrum.reading.Dimension;
+import unthrum.reasoning.Laid;
+import unthrum.reasoning.Patch;
+import unthrum.reasoning.WeighedWant;
+import unthrum.reasoning.engine.Judgement;
+
+/** Holds the layers on one panel against those that the plan lays there: what is missing, what is more, what differs. */
+final class PlanAudit {
+    private final PlannedPanel planned;
+    private final BuiltPanel built;
+    private final Fitted fitted;
+    private final Proofs proofs;
+    private final double slack;
+    private final Finder finder;
+
+    PlanAudit(PlannedPanel planned, BuiltPanel built, Fitted fitted, Proofs proofs, Knowledge knowledge,
+              Finder finder) {
+        this.planned = planned;
+        this.built = built;
+        this.fitted = fitted;
+        this.proofs = proofs;
+        this.slack = knowledge.number("audit/coverage-slack");
+        this.finder = finder;
+    }
+
+    void all() {
+        List<Finding> breaches = List.copyOf(finder.findings());
+        held();
+        planned.layup().layers().forEach(laid -> laid.patches().forEach(patch -> wanted(laid, patch)));
+        for (Piece piece : fitted.pieces()) {
+            coverageSaid(piece);
+            boolean judged = LayerAudit.isJudged(breaches, piece) || !finder.findings().stream()
+                    .filter(f -> f.mistake() == Mistake.COVERED_BEFORE_READY).toList().isEmpty();
+            if (!judged && built.differsBecause().isEmpty()) {
+                unplanned(piece);
+            }
+        }
+        if (built.differsBecause().isEmpty()) {
+            built.extras().orElse(List.of()).forEach(extra -> finder.found(Severity.UNPROVEN,
+                    Mistake.DIFFERS_FROM_PLAN, Place.of(planned.name()), extra, List.of()));
+        }
+    }
+
+    /** A hold is gone when the work that ends it is proven. */
+    private void held() {
+        List<Judgement> holds = planned.advice().holds().stream().filter(j -> !isOver((Hold) j.conclusion())).toList();
+        if (!holds.isEmpty() && !fitted.isEmpty()) {
+            finder.found(Weighing.harm(holds, Severity.FAULT), Mistake.COVERED_BEFORE_READY, Place.of(planned.name()),
+                    "layers", Stream.concat(holds.stream(), cures(holds)).toList());
+        }
+    }
+
+    /** The work on the panel that would have ended a hold. */
+    private Stream<Judgement> cures(List<Judgement> holds) {
+        List<Work> works = holds.stream().flatMap(j -> cure(((Hold) j.conclusion()).obstacle()).stream()).toList();
+        return planned.advice().panel().own(Duty.class).stream()
+                .filter(j -> works.contains(((Duty) j.conclusion()).work()));
+    }
+
+    private boolean isOver(Hold hold) {
+        return cure(hold.obstacle()).stream().anyMatch(work ->
+                proofs.of(work, hold.place(), planned.advice().panel().own(Hold.class)).isProven());
+    }
+
+    private static List<Work> cure(Obstacle obstacle) {
+        return switch (obstacle) {
+            case LIVE_RUST -> List.of(Work.CURE_RUST);
+            case LOOSE_PAINT -> List.of(Work.REPAIR);
+            case UNTESTED_PADS -> List.of(Work.TEST_OLD_LAYER);
+            case FRESH_PAINT -> List.of(Work.WAIT_FOR_CURE);
+            case SHIELD_MISSING -> List.of(Work.REFIT_SHIELD);
+            case OUT_OF_REACH, CANNOT_BE_CLEANED -> List.of();
+        };
+    }
+
+    private void wanted(Laid laid, Patch patch) {
+        List<Judgement> wants = planned.advice().wants().stream().filter(WeighedWant::stands)
+                .filter(w -> w.layer() == laid.layer() && w.place().equals(patch.place()))
+                .map(WeighedWant::judgement).toList();
+        double covered = fitted.coverage(laid.layer(), patch.place());
+        boolean there = fitted.pieces().stream().anyMatch(p -> p.layer() == laid.layer()
+                && p.laid().patches().stream().anyMatch(q -> patch.place().within(q.place())));
+        if (!there) {
+            finder.found(Severity.FAULT, Mistake.WANTED_LAYER_MISSING, patch.place(), laid.layer().word(), wants);
+        } else if (covered < patch.coverage() - slack) {
+            finder.found(Severity.FAULT, Mistake.COVERS_TOO_LITTLE, patch.place(), laid.layer().word(), wants,
+                    List.of(new Figure("covers", covered, Dimension.SHARE),
+                            new Figure("planned", patch.coverage(), Dimension.SHARE)), List.of());
+        }
+    }
+
+    private void coverageSaid(Piece piece) {
+        if (piece.entry().coverage().isEmpty()) {
+            finder.found(Severity.UNPROVEN, Mistake.COVERAGE_UNKNOWN, Place.of(planned.name()),
+                    LayerAudit.name(piece), List.of());
+        }
+    }
+
+    private void unplanned(Piece piece) {
+        Laid plan = planned.layup().of(piece.layer()).orElse(null);
+        if (plan != null && !plan.material().material().equals(LayerAudit.name(piece))) {
+            finder.found(Severity.UNPROVEN, Mistake.DIFFERS_FROM_PLAN, Place.of(planned.name()),
+                    LayerAudit.name(piece) + " in place of " + plan.material().material(), List.of());
+        }
+        for (Patch patch : piece.laid().patches()) {
+            boolean expected = plan != null && plan.patches().stream().anyMatch(p -> p.place().within(patch.place()));
+            if (!expected) {
+                notExpected(piece, patch.place());
+            }
+        }
+    }
+
+    private void notExpected(Piece piece, Place place) {
+        List<Judgement> wants = planned.advice().wants().stream().filter(WeighedWant::stands)
+                .filter(w -> w.layer() == piece.layer() && w.place().within(place)).map(WeighedWant::judgement).toList();
+        if (wants.isEmpty()) {
+            finder.found(Severity.WASTE, Mistake.NOTHING_ASKS_FOR_IT, place, LayerAudit.name(piece), List.of());
+        } else {
+            finder.found(Severity.UNPROVEN, Mistake.DIFFERS_FROM_PLAN, place, LayerAudit.name(piece), wants);
+        }
+    }
+}

@@ -1,0 +1,4 @@
+package unthrum.audit;
+
+/** Whether the vehicle may leave. */
+public enum Release { RELEASE, RELEASE_WITH_NOTES, DO_NOT_RELEASE }

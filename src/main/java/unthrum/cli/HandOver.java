@@ -1,0 +1,65 @@
+package unthrum.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import unthrum.report.HandoverPage;
+import unthrum.report.HandoverSheet;
+import unthrum.report.HandoverText;
+
+@Command(name = "handover", description = "Tell the owner in plain words what was done and what was left.",
+        customSynopsis = "unthrum handover FILE [--page FILE] [--width N] [--plain]",
+        header = {"Examples:", "  unthrum handover van-built.yaml", "  unthrum handover van-built.yaml --page owner.html",
+                ""})
+final class HandOver implements Callable<Integer> {
+
+    private final Surroundings surroundings;
+
+    @Parameters(paramLabel = "FILE", description = "An as-built file.")
+    private Path file;
+
+    @Option(names = "--page", paramLabel = "FILE", description = "Write a page for printing; an older one is replaced.")
+    private Path page;
+
+    @Mixin
+    private Look look = new Look();
+
+    HandOver(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        int width = look.width(surroundings);
+        HandoverSheet sheet = HandoverSheet.of(Jobs.audit(file));
+        if (page == null) {
+            surroundings.print(HandoverText.of(sheet, width, look.style(surroundings)));
+        } else {
+            write(HandoverPage.of(sheet));
+            surroundings.err().println("Wrote " + page + ".");
+        }
+        return ExitCode.DONE.code();
+    }
+
+    /** Writes beside the page and moves it into place, so that there is never half a page. */
+    private void write(String html) throws IOException {
+        Path folder = page.toAbsolutePath().getParent();
+        if (!Files.isDirectory(folder) || Files.isDirectory(page)) {
+            throw new WrongUse("cannot write " + page + ": it is a folder, or its folder is not there");
+        }
+        Path beside = folder.resolve("." + page.getFileName() + ".part");
+        try {
+            Files.write(beside, html.getBytes(StandardCharsets.UTF_8));
+            Files.move(beside, page, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+        } finally {
+            Files.deleteIfExists(beside);
+        }
+    }
+}

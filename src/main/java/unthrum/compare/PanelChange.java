@@ -1,0 +1,65 @@
+package unthrum.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import unthrum.compare.Side.PanelSide;
+import unthrum.facts.Caution;
+import unthrum.facts.Duty;
+import unthrum.reasoning.engine.Judgement;
+import unthrum.reasoning.engine.Reason;
+
+/**
+ * One panel that differs.
+ *
+ * @param facts    what the survey says otherwise
+ * @param nowSaid  what rules say only on the second side
+ * @param nowQuiet what they say only on the first
+ */
+public record PanelChange(PanelSide before, PanelSide after, List<FactChange> facts, List<Judgement> nowSaid,
+                          List<Judgement> nowQuiet) {
+
+    static PanelChange of(PanelSide before, PanelSide after) {
+        return new PanelChange(before, after, FactChange.between(before.entry(), after.entry()),
+                beyond(after, before), beyond(before, after));
+    }
+
+    public String name() {
+        return before.name();
+    }
+
+    /** Whether the panel gets something else than before. */
+    public boolean isOutcome() {
+        boolean verdict = before.verdict().isPresent() && after.verdict().isPresent()
+                && !before.verdict().equals(after.verdict());
+        return verdict || !before.layup().equals(after.layup());
+    }
+
+    public boolean isAny() {
+        return isOutcome() || !facts.isEmpty() || !nowSaid.isEmpty() || !nowQuiet.isEmpty();
+    }
+
+    /** More or less kg on it than before. */
+    public double mass() {
+        return after.layup().mass() - before.layup().mass();
+    }
+
+    /** What decides a layup and is said on one side only: work and dangers follow from the layup and are left away. */
+    private static List<Judgement> beyond(PanelSide one, PanelSide other) {
+        List<Judgement> beyond = new ArrayList<>();
+        for (Judgement judgement : one.judgements()) {
+            if (judgement.conclusion() instanceof Duty || judgement.conclusion() instanceof Caution) {
+                continue;
+            }
+            List<Reason> reasons = judgement.reasons().stream().filter(r -> !says(other, judgement, r)).toList();
+            if (!reasons.isEmpty()) {
+                beyond.add(new Judgement(judgement.conclusion(), reasons));
+            }
+        }
+        return beyond;
+    }
+
+    private static boolean says(PanelSide side, Judgement judgement, Reason reason) {
+        return side.judgements().stream().filter(j -> j.conclusion().equals(judgement.conclusion()))
+                .flatMap(j -> j.reasons().stream()).anyMatch(r -> r.rule().id().equals(reason.rule().id()));
+    }
+}

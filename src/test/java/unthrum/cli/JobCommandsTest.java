@@ -1,0 +1,160 @@
+package unthrum.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion.VersionFlag;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+@DisplayName("The commands on finished jobs")
+class JobCommandsTest {
+    private static final String JOB = "scenarios/finished/shell-pickup.yaml";
+    private static final String SURVEY = "scenarios/shell-pickup.yaml";
+
+    private record Ended(int code, String out, String err) {
+    }
+
+    private static Ended run(String... arguments) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int code = Main.run(new Surroundings(new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8), Map.of(), false, StandardCharsets.UTF_8), arguments);
+        return new Ended(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    @Nested
+    @DisplayName("audit")
+    class AuditCommand {
+        @Test
+        @DisplayName("puts the judgement first, the danger before the faults, and ends with 1")
+        void text() {
+            Ended ended = run("audit", JOB);
+            assertThat(ended.code()).isEqualTo(1);
+            assertThat(ended.err()).isEmpty();
+            assertThat(ended.out().lines().toList().get(1)).isEqualTo("Do not release. Found: 1 danger, 6 faults, 5 unproven.");
+            assertThat(ended.out()).containsSubsequence("Before the vehicle leaves", "danger     Seat bolt 1 of floor-left",
+                    "[fixing/anchors-metal-to-metal]", "fault      ", "Afterwards", "What is right", "Digest");
+            assertThat(ended.out().lines()).allMatch(l -> l.length() <= 80);
+        }
+
+        @Test
+        @DisplayName("ends with 0 where nothing reaches the severity asked for, and with 2 for one that there is not")
+        void failOn() {
+            assertThat(run("audit", JOB, "--fail-on", "never").code()).isZero();
+            assertThat(run("audit", JOB, "--fail-on", "danger").code()).isEqualTo(1);
+            Ended wrong = run("audit", JOB, "--fail-on", "dangers");
+            assertThat(wrong.code()).isEqualTo(2);
+            assertThat(wrong.err()).contains("danger, fault, waste, unproven, never");
+        }
+
+        @Test
+        @DisplayName("prints JSON by its schema with all that the text says")
+        void json() throws IOException {
+            JsonNode json = new ObjectMapper().readTree(run("audit", JOB, "--json").out());
+            JsonSchema schema = JsonSchemaFactory.getInstance(VersionFlag.V202012)
+                    .getSchema(run("schema", "audit").out());
+            assertThat(schema.validate(json)).isEmpty();
+            assertThat(json.get("release").asText()).isEqualTo("do not release");
+            assertThat(json.get("findings")).hasSize(12);
+            assertThat(json.at("/findings/0/severity").asText()).isEqualTo("danger");
+            assertThat(json.at("/findings/0/place/part").asText()).isEqualTo("seat bolt 1");
+        }
+
+        @Test
+        @DisplayName("refuses a survey in place of an as-built file with every mistake located, and ends with 2")
+        void notBuilt() {
+            Ended ended = run("audit", SURVEY);
+            assertThat(ended.code()).isEqualTo(2);
+            assertThat(ended.out()).isEmpty();
+            assertThat(ended.err()).contains(SURVEY + ":");
+        }
+    }
+
+    @Nested
+    @DisplayName("handover")
+    class HandoverCommand {
+        @Test
+        @DisplayName("tells the owner what was done, left and measured")
+        void text() {
+            Ended ended = run("handover", JOB, "--width", "400");
+            assertThat(ended.code()).isZero();
+            assertThat(ended.out()).contains("What was done", "What was left as it was, and why",
+                    "Floor-right: floor-right has live rust", "81.5 dB before, 74 dB after", "Local vehicle rules decide");
+            assertThat(ended.out()).as("only measured before").doesNotContain("71 °C");
+            assertThat(ended.out()).as("a bolt under foam is not said to be free").doesNotContain("torque: seat bolt 1");
+        }
+
+        @Test
+        @DisplayName("writes one page without scripts, links or anything fetched, and replaces an older one")
+        void page(@TempDir Path folder) throws IOException {
+            Path page = Files.writeString(folder.resolve("owner.html"), "old");
+            assertThat(run("handover", JOB, "--page", page.toString()).code()).isZero();
+            String html = Files.readString(page);
+            assertThat(html).startsWith("<!DOCTYPE html>").contains("@media print", "<html lang=\"en\">", "What was done");
+            assertThat(html).doesNotContain("<script", "http", "src=", "style=", "onclick");
+            assertThat(folder).isDirectoryNotContaining("glob:**.part");
+            assertThat(run("handover", JOB, "--page", folder.resolve("none/owner.html").toString()).code()).isEqualTo(2);
+        }
+    }
+
+    @Nested
+    @DisplayName("compare")
+    class CompareCommand {
+        @Test
+        @DisplayName("shows what was fitted against what was planned")
+        void fitted() {
+            Ended ended = run("compare", SURVEY, JOB);
+            assertThat(ended.code()).isZero();
+            assertThat(ended.out()).contains("3 panels treated otherwise", "tunnel", "bed-gate", "floor-behind-seat");
+        }
+
+        @Test
+        @DisplayName("finds nothing between a file and itself")
+        void same() {
+            assertThat(run("compare", SURVEY, SURVEY).out()).contains("Nothing differs.");
+        }
+
+        @Test
+        @DisplayName("shows what other numbers would have altered on past jobs")
+        void numbers(@TempDir Path folder) throws IOException {
+            Path numbers = Files.writeString(folder.resolve("mine.yaml"), """
+                    thresholds:
+                      - {threshold: heat/margin, value: "60", meaning: much more, source: common-practice, checked: 2026-01-01}
+                    """);
+            Files.copy(Path.of(SURVEY), folder.resolve("a.yaml"));
+            Path jobs = Files.createDirectory(folder.resolve("jobs"));
+            Files.move(folder.resolve("a.yaml"), jobs.resolve("a.yaml"));
+            Ended ended = run("compare", jobs.toString(), "--thresholds", numbers.toString(), "--width", "400");
+            assertThat(ended.code()).isZero();
+            assertThat(ended.out()).contains("a.yaml against the same under the other numbers", "[heat/peak-with-margin]");
+        }
+
+        @Test
+        @DisplayName("refuses a number that the rule base does not have, of another kind, or nothing to compare with")
+        void refused(@TempDir Path folder) throws IOException {
+            Path numbers = Files.writeString(folder.resolve("mine.yaml"), """
+                    thresholds:
+                      - {threshold: heat/margins, value: 20 degC, meaning: x, source: common-practice, checked: 2026-01-01}
+                      - {threshold: heat/margin, value: 20 mm, meaning: x, source: common-practice, checked: 2026-01-01}
+                    """);
+            Ended ended = run("compare", SURVEY, "--thresholds", numbers.toString());
+            assertThat(ended.code()).isEqualTo(2);
+            assertThat(ended.err()).contains("mine.yaml:2:17: no threshold 'heat/margins'", "did you mean 'heat/margin'?",
+                    "'20 mm' is a length");
+            assertThat(run("compare", SURVEY).code()).isEqualTo(2);
+        }
+    }
+}
