@@ -21,14 +21,16 @@ public final class Knowledge {
     private final Map<String, Threshold> numbers;
     private final Map<String, Source> sources;
     private final List<Assumption> assumptions;
+    private final Map<String, Measuring> measuring;
 
     private Knowledge(RuleBase rules, List<ThresholdEntry> thresholds, List<Source> sources,
-                      List<Assumption> assumptions) {
+                      List<Assumption> assumptions, List<Measuring> measuring) {
         this.rules = rules;
         this.thresholds = byKey(thresholds, ThresholdEntry::threshold);
         this.numbers = byKey(thresholds.stream().map(ThresholdEntry::number).toList(), Threshold::id);
         this.sources = byKey(sources, Source::source);
         this.assumptions = List.copyOf(assumptions);
+        this.measuring = byKey(measuring, Measuring::fact);
     }
 
     /** The knowledge in the jar. */
@@ -36,7 +38,8 @@ public final class Knowledge {
         return new Knowledge(RuleBase.load(),
                 file("thresholds.yaml", ThresholdEntry.File.class).thresholds(),
                 file("sources.yaml", Source.File.class).sources(),
-                file("assumptions.yaml", Assumption.File.class).assumptions());
+                file("assumptions.yaml", Assumption.File.class).assumptions(),
+                file("measuring.yaml", Measuring.File.class).measuring());
     }
 
     public RuleBase rules() {
@@ -90,6 +93,25 @@ public final class Knowledge {
     /** What is taken for a fact in a zone when nobody stated it. */
     public Optional<Assumption> assumption(String fact, Zone zone) {
         return assumptions.stream().filter(a -> a.fits(fact, zone)).findFirst();
+    }
+
+    /** How the facts of a survey are measured and changed. */
+    public Collection<Measuring> measuring() {
+        return measuring.values();
+    }
+
+    /** How a fact is measured and changed, by the survey's key; an unknown key is a defect. */
+    public Measuring measuring(String fact) {
+        Measuring found = measuring.get(fact);
+        if (found == null) {
+            throw new IllegalArgumentException("nobody says how to measure '" + fact + "'");
+        }
+        return found;
+    }
+
+    /** Which rules can want which layer. */
+    public Wanting wanting() {
+        return new Wanting(rules);
     }
 
     private static <T extends Record> T file(String name, Class<T> type) {

@@ -18,6 +18,11 @@ public final class Problems extends RuntimeException {
         this(List.of(one));
     }
 
+    /** The one problem of something that is no file, such as an option of the command line. */
+    public static Problems at(String place, String found, String expected, String remedy) {
+        return new Problems(Problem.ofFile(place, found, expected, remedy));
+    }
+
     public List<Problem> all() {
         return all;
     }

@@ -4,10 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import unthrum.facts.Access;
+import unthrum.facts.Bay;
 import unthrum.facts.Hold;
 import unthrum.facts.Opening;
+import unthrum.facts.Panel;
 import unthrum.facts.Place;
 import unthrum.facts.Question;
+import unthrum.facts.Rib;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
 import unthrum.material.Layer;
@@ -28,15 +32,38 @@ public final class Advisor {
 
     /** @param judgements all conclusions on the panel and on the vehicle */
     public PanelAdvice advise(PanelFacts facts, List<Judgement> judgements) {
+        return advise(facts, judgements, true);
+    }
+
+    /** The same advice without the options that a plan shares among panels: for panels as they might be. */
+    public PanelAdvice tryOut(PanelFacts facts, List<Judgement> judgements) {
+        return advise(facts, judgements, false);
+    }
+
+    private PanelAdvice advise(PanelFacts facts, List<Judgement> judgements, boolean withOptions) {
         Case panel = new Case(facts, judgements);
         List<WeighedWant> wants = WeighedWant.of(panel, knowledge);
         LayupSearch search = new LayupSearch(panel, wants, knowledge, catalogue);
         boolean held = panel.own(Hold.class).stream().anyMatch(h -> h.conclusion().place().isWholePanel())
                 && wants.stream().anyMatch(w -> w.stands() || w.vetoes().stream().allMatch(Judgement::restsOnAssumption));
         Layup layup = held ? Layup.NOTHING : search.best();
-        boolean undecided = new Undecided(panel, wants, search.considered()).yes();
-        return new PanelAdvice(verdict(held, layup, undecided && !panel.own(Question.class).isEmpty()), layup, closings(panel, wants), panel, wants,
-                search.considered(), search.ladder(), held ? Options.NONE : search.options());
+        boolean ask = !panel.own(Question.class).isEmpty() && new Undecided(panel, wants, search.considered()).yes();
+        return new PanelAdvice(verdict(held, layup, ask), layup, closings(panel, wants), panel, wants,
+                search.considered(), search.ladder(), held || !withOptions ? Options.NONE : search.options());
+    }
+
+    /**
+     * What the choice of a layup reads of a panel's facts beside the conclusions on it. Where these stay the same, only
+     * conclusions can move the choice.
+     */
+    public List<Object> weighs(PanelFacts facts) {
+        Panel whole = facts.the(Panel.class);
+        List<Object> read = new ArrayList<>(List.of(whole.length(), whole.width(), facts.all(Rib.class).toList(),
+                facts.the(Access.class).reachable()));
+        facts.all(Bay.class).forEach(bay -> read.add(List.of(bay.place(), bay.area())));
+        Merit merit = new Merit(knowledge, facts);
+        catalogue.of(Layer.DAMPING).forEach(material -> read.add(merit.of(material)));
+        return read;
     }
 
     private static Verdict verdict(boolean held, Layup layup, boolean ask) {

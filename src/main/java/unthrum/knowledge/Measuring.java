@@ -1,0 +1,34 @@
+package unthrum.knowledge;
+
+import java.util.List;
+import java.util.Optional;
+import unthrum.reading.Quantity;
+
+/**
+ * How a fact of the survey is found on the vehicle, and whether a fitter can make it another one.
+ *
+ * @param fact    the survey's own key
+ * @param measure how to find it out
+ * @param change  how to change it; absent when nobody does
+ * @param step    the finest difference that a fitter reads; absent for words
+ * @param least   the least value that is plausible; absent for words
+ * @param most    the greatest value that is plausible; absent for words
+ * @param errs    how far two honest measurements of it may lie apart; absent for words
+ * @param judged  whether two people may find different words for it
+ */
+public record Measuring(String fact, String measure, Optional<String> change, Optional<Quantity> step,
+                        Optional<Quantity> least, Optional<Quantity> most, Optional<Quantity> errs,
+                        Optional<Boolean> judged, String source) {
+
+    record File(List<Measuring> measuring) {
+    }
+
+    public boolean canChange() {
+        return change.isPresent();
+    }
+
+    /** Whether it is a number on a scale rather than a word. */
+    public boolean isScale() {
+        return step.isPresent();
+    }
+}
