@@ -135,6 +135,8 @@ final class LayupSearch {
         bestWith.forEach((material, candidate) -> all.add(new Considered(material, List.of(),
                 Optional.of(candidate.layup()), best.layup().layers().stream()
                         .anyMatch(l -> l.material().equals(material)))));
+        admitted.stream().filter(material -> !bestWith.containsKey(material))
+                .forEach(material -> all.add(new Considered(material, List.of(), Optional.empty(), false)));
         all.sort(Comparator.comparing((Considered c) -> c.material().layer())
                 .thenComparing(c -> !c.chosen()).thenComparing(c -> c.material().material()));
         return all;

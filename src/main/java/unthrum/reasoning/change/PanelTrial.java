@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import unthrum.facts.Fact;
+import unthrum.facts.Place;
 import unthrum.material.Catalogue;
 import unthrum.reasoning.Advisor;
 import unthrum.reasoning.PanelAdvice;
@@ -65,7 +66,12 @@ public final class PanelTrial implements AutoCloseable {
 
     /** The advice on a panel. */
     public PanelAdvice advise(PanelEntry panel) {
-        return judged.computeIfAbsent(panel, p -> advise(facts(p)));
+        PanelAdvice known = panel.panel().equals(before) ? judged.get(panel) : null;
+        if (known == null) {
+            known = advise(facts(panel));
+            judged.put(panel, known);
+        }
+        return known;
     }
 
     private PanelAdvice advise(PanelFacts facts) {
@@ -83,9 +89,9 @@ public final class PanelTrial implements AutoCloseable {
     }
 
     /** Why a rule stays silent on a panel, the nearest miss first. */
-    List<Silence> silences(String rule, PanelFacts facts) {
+    List<Silence> silences(String rule, PanelFacts facts, Place place) {
         state(facts);
-        return session.silences(rule, facts.panel());
+        return session.silences(rule, place);
     }
 
     @Override

@@ -11,6 +11,7 @@ import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.rule.FactHandle;
 import unthrum.facts.Conclusion;
 import unthrum.facts.Fact;
+import unthrum.facts.Place;
 import unthrum.knowledge.Knowledge;
 
 /**
@@ -61,9 +62,9 @@ public final class RuleSession implements AutoCloseable {
         return judgements(c -> c.place().panel().equals(panel));
     }
 
-    /** Why a rule stayed silent on a panel, the nearest miss first. */
-    public List<Silence> silences(String ruleName, String panel) {
-        return new Silences(new ArrayList<>(session.getObjects()), panel)
+    /** Why a rule stayed silent on a panel or a part of it, the nearest miss first. */
+    public List<Silence> silences(String ruleName, Place place) {
+        return new Silences(new ArrayList<>(session.getObjects()), place)
                 .of(knowledge.card(ruleName), shapes.get(ruleName));
     }
 

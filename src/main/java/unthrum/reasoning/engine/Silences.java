@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import unthrum.facts.Conclusion;
 import unthrum.facts.Fact;
+import unthrum.facts.Place;
 import unthrum.facts.Threshold;
 import unthrum.knowledge.RuleCard;
 import unthrum.reasoning.engine.RuleShape.Condition;
@@ -26,12 +27,15 @@ import unthrum.reasoning.engine.Silence.Value;
 final class Silences {
 
     private final Collection<?> objects;
-    private final String panel;
+    private final Place place;
 
-    /** @param objects all facts and conclusions of the session */
-    Silences(Collection<?> objects, String panel) {
+    /**
+     * @param objects all facts and conclusions of the session
+     * @param place   a panel, or a part of it: then only that one of all parts of its kind is looked at
+     */
+    Silences(Collection<?> objects, Place place) {
         this.objects = objects;
-        this.panel = panel;
+        this.place = place;
     }
 
     /** One trace for each fact that the rule could have spoken about, the nearest miss first. */
@@ -151,14 +155,21 @@ final class Silences {
     }
 
     private List<?> candidates(Class<?> type) {
-        return objects.stream().filter(type::isInstance).filter(this::isNear)
+        List<?> near = objects.stream().filter(type::isInstance).filter(this::isNear)
                 .sorted(Comparator.comparing(Object::toString)).toList();
+        List<?> here = place.isWholePanel() ? List.of() : near.stream().filter(o -> place.equals(placeOf(o))).toList();
+        return here.isEmpty() ? near : here;
     }
 
     private boolean isNear(Object object) {
+        Place its = placeOf(object);
+        return its == null || its.isVehicle() || its.panel().equals(place.panel());
+    }
+
+    private static Place placeOf(Object object) {
         if (object instanceof Conclusion conclusion) {
-            return conclusion.place().isVehicle() || conclusion.place().panel().equals(panel);
+            return conclusion.place();
         }
-        return !(object instanceof Fact fact) || fact.panel().isEmpty() || fact.panel().equals(panel);
+        return object instanceof Fact fact ? fact.place() : null;
     }
 }

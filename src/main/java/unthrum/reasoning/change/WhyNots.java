@@ -1,0 +1,107 @@
+package unthrum.reasoning.change;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import unthrum.facts.Bay;
+import unthrum.facts.Opening;
+import unthrum.facts.Pairing;
+import unthrum.facts.Place;
+import unthrum.knowledge.RuleCard;
+import unthrum.material.Layer;
+import unthrum.reasoning.Considered;
+import unthrum.reasoning.Layup;
+import unthrum.reasoning.PanelAdvice;
+import unthrum.reasoning.Verdict;
+import unthrum.reasoning.WeighedWant;
+import unthrum.reasoning.engine.Judgement;
+import unthrum.reasoning.engine.Silence;
+
+/** Finds for every layer that a panel does not get the cause. */
+public final class WhyNots {
+
+    private final PanelTrial trial;
+    private final PanelAdvice advice;
+
+    public WhyNots(PanelTrial trial, PanelAdvice advice) {
+        this.trial = trial;
+        this.advice = advice;
+    }
+
+    /** One answer for each layer at each place that does not get it, in the order of the layers. */
+    public List<WhyNot> all() {
+        Outcome got = Outcome.of(advice);
+        return Stream.of(Layer.values()).filter(l -> l != Layer.ANY)
+                .flatMap(layer -> places(layer).map(place -> new Spot(layer, place)))
+                .filter(spot -> !got.spots().contains(spot)).map(this::of).toList();
+    }
+
+    /** Damping is judged bay by bay, closing hole by hole, everything else on the whole panel. */
+    private Stream<Place> places(Layer layer) {
+        return switch (layer) {
+            case DAMPING -> advice.panel().facts().all(Bay.class).map(Bay::place);
+            case SEAL -> advice.panel().facts().all(Opening.class).map(Opening::place);
+            default -> Stream.of(Place.of(advice.name()));
+        };
+    }
+
+    /** Why the layer is not there. */
+    public WhyNot of(Spot spot) {
+        Layer layer = spot.layer();
+        Place place = spot.place();
+        Optional<WeighedWant> want = advice.wants().stream()
+                .filter(w -> w.layer() == layer && w.place().equals(place)).findFirst();
+        if (want.isEmpty()) {
+            return new WhyNot.NobodyAsks(layer, place, silences(layer, place));
+        }
+        if (!want.get().stands()) {
+            return new WhyNot.Outvoted(layer, place, want.get());
+        }
+        return advice.verdict() == Verdict.HOLD ? new WhyNot.Waits(layer, place, advice.holds())
+                : notChosen(layer, place);
+    }
+
+    private WhyNot notChosen(Layer layer, Place place) {
+        List<Considered> candidates = advice.considered().stream().filter(c -> c.material().layer() == layer).toList();
+        Optional<Layup> with = candidates.stream().flatMap(c -> c.best().stream()).findFirst();
+        if (with.isPresent()) {
+            return new WhyNot.Outdone(layer, place, with.get(), advice.layup());
+        }
+        List<Considered> able = candidates.stream().filter(c -> c.rejectedBy().isEmpty()).toList();
+        return able.isEmpty() ? new WhyNot.Rejected(layer, place, candidates)
+                : new WhyNot.Alone(layer, place, candidates, ties(layer));
+    }
+
+    private List<Silence> silences(Layer layer, Place place) {
+        List<Silence> all = new ArrayList<>();
+        for (RuleCard rule : trial.engine().knowledge().wanting().of(layer)) {
+            trial.silences(rule.name(), advice.panel().facts(), place).stream().findFirst().ifPresent(all::add);
+        }
+        all.sort(Comparator.comparingLong(Silence::failures).thenComparing(s -> s.rule().id()));
+        return all;
+    }
+
+    /** The pairings that a layer belongs to. */
+    private List<Judgement> ties(Layer layer) {
+        return advice.panel().all(Pairing.class).stream().filter(j -> {
+            Pairing pairing = (Pairing) j.conclusion();
+            return pairing.layer() == layer || pairing.other() == layer;
+        }).toList();
+    }
+
+    /** The judgements that the answer rests on, where it rests on rules that spoke. */
+    static List<Judgement> behind(WhyNot answer) {
+        if (answer instanceof WhyNot.Outvoted outvoted) {
+            return outvoted.want().vetoes();
+        }
+        if (answer instanceof WhyNot.Waits waits) {
+            return waits.holds();
+        }
+        if (answer instanceof WhyNot.Rejected rejected) {
+            return rejected.candidates().stream().flatMap(c -> c.rejectedBy().stream()).distinct().toList();
+        }
+        return answer instanceof WhyNot.Alone alone ? alone.broken() : List.of();
+    }
+}
