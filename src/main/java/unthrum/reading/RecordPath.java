@@ -2,7 +2,6 @@ package unthrum.reading;
 
 import java.lang.reflect.Type;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import unthrum.reading.RecordShape.Field;
@@ -53,7 +52,7 @@ public final class RecordPath {
     public Optional<Object> in(Record whole) {
         Object value = whole;
         for (Step step : steps) {
-            value = given(component((Record) value, step.index));
+            value = given(step.shape.value((Record) value, step.index));
             if (step.item >= 0 && value instanceof List<?> list) {
                 value = step.item < list.size() ? list.get(step.item) : null;
             }
@@ -106,8 +105,7 @@ public final class RecordPath {
 
     private Record with(Record record, int depth, Object value) {
         Step step = steps.get(depth);
-        Object[] components = new Object[step.shape.fields().size()];
-        Arrays.setAll(components, i -> component(record, i));
+        Object[] components = step.shape.values(record);
         Object before = components[step.index];
         Object inner = given(before);
         boolean last = depth == steps.size() - 1;
@@ -125,13 +123,5 @@ public final class RecordPath {
 
     private static Object given(Object value) {
         return value instanceof Optional<?> optional ? optional.orElse(null) : value;
-    }
-
-    private static Object component(Record record, int index) {
-        try {
-            return record.getClass().getRecordComponents()[index].getAccessor().invoke(record);
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException(e);
-        }
     }
 }

@@ -84,7 +84,7 @@ final class Limits {
 
     /** The least mass that any limit allows the panel, in kg; infinite when none does. */
     double mass() {
-        return mass;
+        return heaviest;
     }
 
     List<Pairing> pairings() {

@@ -76,7 +76,7 @@ public final class PanelTrial implements AutoCloseable {
 
     private PanelAdvice advise(PanelFacts facts) {
         state(facts);
-        return advisor.advise(facts, session.judgements(c -> true));
+        return advisor.tryOut(facts, session.judgements(c -> true));
     }
 
     private void state(PanelFacts facts) {
