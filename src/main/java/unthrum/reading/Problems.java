@@ -23,6 +23,11 @@ public final class Problems extends RuntimeException {
         return new Problems(Problem.ofFile(place, found, expected, remedy));
     }
 
+    /** The problems of several such things together. */
+    public static Problems of(List<Problem> all) {
+        return new Problems(all);
+    }
+
     public List<Problem> all() {
         return all;
     }

@@ -34,6 +34,27 @@ public final class Changes {
         return changes;
     }
 
+    /** The changes of stated numbers within what a second measurement may find. */
+    public List<Change> near() {
+        List<Change> near = new ArrayList<>();
+        for (Lever lever : levers()) {
+            if (lever.stated() && lever.isScale()) {
+                near.addAll(outward(lever, nearby(lever, true)));
+                near.addAll(outward(lever, nearby(lever, false)));
+            }
+        }
+        return near;
+    }
+
+    private static List<Object> nearby(Lever lever, boolean upward) {
+        return lever.scale(upward).stream().takeWhile(v -> Measured.mayBeFound(new Turn(lever, v))).toList();
+    }
+
+    /** The smallest pairs of changes where no single one brings a layer that somebody asks for. */
+    public List<Change> pairs(List<Change> single) {
+        return new Pairs(trial, panel, single).find(levers());
+    }
+
     /** The smallest changes of one fact, in both directions of a scale. */
     public List<Change> of(Lever lever) {
         List<Change> changes = new ArrayList<>();

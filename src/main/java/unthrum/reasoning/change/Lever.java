@@ -35,6 +35,11 @@ public record Lever(String name, String key, int number, RecordPath path, Option
         return how.isScale();
     }
 
+    /** Whether it is a list of parts. */
+    public boolean isList() {
+        return Levers.LISTS.contains(key);
+    }
+
     /** The values above or below today's at which a fitter could read it, the nearest first. */
     public List<Object> scale(boolean upward) {
         Quantity step = how.step().orElseThrow();

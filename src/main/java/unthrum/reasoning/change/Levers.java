@@ -29,7 +29,7 @@ final class Levers {
     private static final List<String> PLAIN = List.of("metal", "gauge", "shape", "clearance", "clearance to",
             "lining on ribs", "heat from", "reach", "lifts out", "wet", "dries out", "traffic", "near ear",
             "near noise", "paint", "dirt", "rust", "old");
-    private static final List<String> LISTS =
+    static final List<String> LISTS =
             List.of("openings", "fixings", "moving", "covers", "behind", "missing", "loose");
 
     private final Knowledge knowledge;

@@ -24,6 +24,11 @@ final class Measured {
         return distance(turn).orElseThrow() <= errs + SLACK;
     }
 
+    /** Whether a number grows. */
+    static boolean upward(Turn turn) {
+        return ((Quantity) turn.to()).si() > ((Quantity) turn.lever().today().orElseThrow()).si();
+    }
+
     /** How far the value moves, in SI; absent for words. */
     static OptionalDouble distance(Turn turn) {
         return turn.lever().isScale()

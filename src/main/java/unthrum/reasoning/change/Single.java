@@ -20,18 +20,28 @@ final class Single {
     }
 
     static List<Object> of(String key) {
-        Stream<?> each = switch (key) {
-            case "openings" -> Arrays.stream(OpeningKind.values()).map(kind -> new PanelEntry.Opening(kind,
-                    Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()));
-            case "fixings" -> Arrays.stream(FixingKind.values()).map(kind -> new PanelEntry.Fixing(kind,
-                    Optional.empty(), Optional.empty(), Optional.empty()));
-            case "covers" -> Arrays.stream(CoverKind.values()).map(kind -> new PanelEntry.Cover(kind, Optional.empty()));
-            case "moving" -> Arrays.stream(MovingPart.values());
-            case "behind" -> Arrays.stream(Hazard.values());
-            case "missing" -> Arrays.stream(Missing.values());
-            case "loose" -> Arrays.stream(Loose.values());
+        Enum<?>[] kinds = switch (key) {
+            case "openings" -> OpeningKind.values();
+            case "fixings" -> FixingKind.values();
+            case "covers" -> CoverKind.values();
+            case "moving" -> MovingPart.values();
+            case "behind" -> Hazard.values();
+            case "missing" -> Missing.values();
+            case "loose" -> Loose.values();
             default -> throw new IllegalArgumentException("no list '" + key + "'");
         };
-        return Stream.concat(Stream.<Object>of(List.of()), each.map(List::of)).toList();
+        return Stream.concat(Stream.<Object>of(List.of()), Arrays.stream(kinds).map(k -> List.of(of(key, k)))).toList();
+    }
+
+    /** An entry of which only the kind is known. */
+    static Object of(String key, Object kind) {
+        return switch (key) {
+            case "openings" -> new PanelEntry.Opening((OpeningKind) kind, Optional.empty(), Optional.empty(),
+                    Optional.empty(), Optional.empty());
+            case "fixings" -> new PanelEntry.Fixing((FixingKind) kind, Optional.empty(), Optional.empty(),
+                    Optional.empty());
+            case "covers" -> new PanelEntry.Cover((CoverKind) kind, Optional.empty());
+            default -> kind;
+        };
     }
 }

@@ -23,7 +23,7 @@ import unthrum.survey.PanelEntry;
  */
 final class Sweep {
 
-    /** A point at which the outcome differs from that of the point before it. */
+    /** A value with the advice on the panel that has it. */
     record Step(Object value, PanelAdvice advice) {
     }
 
@@ -41,15 +41,12 @@ final class Sweep {
 
     /** Where the outcome changes, the nearest to today first; words in their own order, each a step of its own. */
     List<Step> steps(Lever lever, List<Object> values) {
-        if (values.isEmpty()) {
-            return List.of();
-        }
         if (!lever.isScale()) {
-            return values.stream().map(v -> new Step(v, trial.advise(lever.set(panel, v)))).toList();
+            return judged(lever, values);
         }
         List<Step> steps = new ArrayList<>();
         Outcome last = Outcome.of(trial.advise(panel));
-        for (Step step : runs(lever, values)) {
+        for (Step step : judged(lever, values)) {
             Outcome here = Outcome.of(step.advice());
             if (!here.equals(last)) {
                 steps.add(step);
@@ -57,6 +54,18 @@ final class Sweep {
             }
         }
         return steps;
+    }
+
+    /**
+     * Every point that was judged in full, in the order of the values: no outcome and no set of rules that speak is
+     * missing among them.
+     */
+    List<Step> judged(Lever lever, List<Object> values) {
+        if (values.isEmpty()) {
+            return List.of();
+        }
+        return lever.isScale() ? runs(lever, values)
+                : values.stream().map(v -> new Step(v, trial.advise(lever.set(panel, v)))).toList();
     }
 
     private List<Step> runs(Lever lever, List<Object> values) {

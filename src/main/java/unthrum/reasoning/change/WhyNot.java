@@ -36,7 +36,11 @@ public sealed interface WhyNot {
     record Rejected(Layer layer, Place place, List<Considered> candidates) implements WhyNot {
     }
 
-    /** A material is within the limits, but only beside a companion that is not, or together they break one. */
+    /**
+     * A material is within the limits, but it lies only beside a companion for which there is no room or no material.
+     *
+     * @param broken the pairings of the layer and the limits on the whole stack, which together leave no way
+     */
     record Alone(Layer layer, Place place, List<Considered> candidates, List<Judgement> broken) implements WhyNot {
     }
 

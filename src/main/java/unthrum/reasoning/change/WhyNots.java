@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import unthrum.facts.Bay;
+import unthrum.facts.Limit;
+import unthrum.facts.Limit.Bound;
 import unthrum.facts.Opening;
 import unthrum.facts.Pairing;
 import unthrum.facts.Place;
@@ -83,25 +85,11 @@ public final class WhyNots {
         return all;
     }
 
-    /** The pairings that a layer belongs to. */
+    /** What binds layers to each other: the pairings of the layer, and the limits on the panel's whole stack. */
     private List<Judgement> ties(Layer layer) {
-        return advice.panel().all(Pairing.class).stream().filter(j -> {
-            Pairing pairing = (Pairing) j.conclusion();
-            return pairing.layer() == layer || pairing.other() == layer;
-        }).toList();
-    }
-
-    /** The judgements that the answer rests on, where it rests on rules that spoke. */
-    static List<Judgement> behind(WhyNot answer) {
-        if (answer instanceof WhyNot.Outvoted outvoted) {
-            return outvoted.want().vetoes();
-        }
-        if (answer instanceof WhyNot.Waits waits) {
-            return waits.holds();
-        }
-        if (answer instanceof WhyNot.Rejected rejected) {
-            return rejected.candidates().stream().flatMap(c -> c.rejectedBy().stream()).distinct().toList();
-        }
-        return answer instanceof WhyNot.Alone alone ? alone.broken() : List.of();
+        return advice.panel().judgements().stream().filter(j -> j.conclusion() instanceof Pairing pairing
+                && (pairing.layer() == layer || pairing.other() == layer)
+                || j.conclusion() instanceof Limit limit && !limit.place().isVehicle()
+                && (limit.bound() == Bound.STACK_THICKNESS || limit.bound() == Bound.MASS)).toList();
     }
 }
