@@ -20,6 +20,7 @@ public final class Main {
     static {
         COMMANDS.put("advise", Advise::new);
         COMMANDS.put("why", Why::new);
+        COMMANDS.put("ask", Ask::new);
         COMMANDS.put("new", New::new);
         COMMANDS.put("rules", Rules::new);
         COMMANDS.put("schema", Schema::new);

@@ -1,10 +1,12 @@
 package unthrum.knowledge;
 
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import unthrum.facts.Threshold;
@@ -22,15 +24,17 @@ public final class Knowledge {
     private final Map<String, Source> sources;
     private final List<Assumption> assumptions;
     private final Map<String, Measuring> measuring;
+    private final Map<String, Set<Zone>> reckoned = new HashMap<>();
 
     private Knowledge(RuleBase rules, List<ThresholdEntry> thresholds, List<Source> sources,
-                      List<Assumption> assumptions, List<Measuring> measuring) {
+                      List<Assumption> assumptions, Measuring.File measuring) {
         this.rules = rules;
         this.thresholds = byKey(thresholds, ThresholdEntry::threshold);
         this.numbers = byKey(thresholds.stream().map(ThresholdEntry::number).toList(), Threshold::id);
         this.sources = byKey(sources, Source::source);
         this.assumptions = List.copyOf(assumptions);
-        this.measuring = byKey(measuring, Measuring::fact);
+        this.measuring = byKey(measuring.measuring(), Measuring::fact);
+        measuring.places().forEach(p -> p.parts().forEach(part -> reckoned.put(part, Set.copyOf(p.zones()))));
     }
 
     /** The knowledge in the jar. */
@@ -39,7 +43,7 @@ public final class Knowledge {
                 file("thresholds.yaml", ThresholdEntry.File.class).thresholds(),
                 file("sources.yaml", Source.File.class).sources(),
                 file("assumptions.yaml", Assumption.File.class).assumptions(),
-                file("measuring.yaml", Measuring.File.class).measuring());
+                file("measuring.yaml", Measuring.File.class));
     }
 
     public RuleBase rules() {
@@ -107,6 +111,11 @@ public final class Knowledge {
             throw new IllegalArgumentException("nobody says how to measure '" + fact + "'");
         }
         return found;
+    }
+
+    /** Whether a part or a source, by its word, is to be reckoned with in a zone. */
+    public boolean isReckonedWith(String part, Zone zone) {
+        return !reckoned.containsKey(part) || reckoned.get(part).contains(zone);
     }
 
     /** Which rules can want which layer. */

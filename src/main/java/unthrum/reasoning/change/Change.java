@@ -2,6 +2,7 @@ package unthrum.reasoning.change;
 
 import java.util.List;
 import java.util.stream.Stream;
+import unthrum.reasoning.Layup;
 import unthrum.reasoning.Verdict;
 
 /**
@@ -9,8 +10,9 @@ import unthrum.reasoning.Verdict;
  *
  * @param turns   what is turned, and to what
  * @param effects what appears here and at no smaller change of the same fact
+ * @param layup   what is then laid
  */
-public record Change(List<Turn> turns, Outcome before, Outcome after, List<Effect> effects) {
+public record Change(List<Turn> turns, Outcome before, Outcome after, List<Effect> effects, Layup layup) {
 
     /** What a fitter can do about a change. */
     public enum Use {

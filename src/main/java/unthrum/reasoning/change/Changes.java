@@ -24,7 +24,7 @@ public final class Changes {
 
     /** The facts that can be turned. */
     public List<Lever> levers() {
-        return Levers.of(trial.engine().knowledge(), panel, trial.facts(panel));
+        return trial.levers(panel);
     }
 
     /** The smallest changes of one fact, advice first. */
@@ -74,7 +74,8 @@ public final class Changes {
             Outcome after = Outcome.of(step.advice());
             List<Effect> fresh = Effect.between(today, after).stream().filter(seen::add).toList();
             if (!fresh.isEmpty()) {
-                changes.add(new Change(List.of(new Turn(lever, step.value())), today, after, fresh));
+                changes.add(new Change(List.of(new Turn(lever, step.value())), today, after, fresh,
+                        step.advice().layup()));
             }
         }
         return changes;

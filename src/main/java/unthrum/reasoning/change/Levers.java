@@ -10,8 +10,10 @@ import java.util.function.UnaryOperator;
 import unthrum.facts.Bay;
 import unthrum.knowledge.Knowledge;
 import unthrum.reading.RecordPath;
+import unthrum.reading.Words;
 import unthrum.reasoning.derive.PanelFacts;
 import unthrum.survey.Curve;
+import unthrum.survey.Drive;
 import unthrum.survey.HeatSource;
 import unthrum.survey.PanelEntry;
 import unthrum.survey.Reach;
@@ -35,17 +37,22 @@ final class Levers {
     private final Knowledge knowledge;
     private final PanelEntry panel;
     private final PanelFacts facts;
+    private final Drive drive;
     private final List<Lever> levers = new ArrayList<>();
 
-    private Levers(Knowledge knowledge, PanelEntry panel, PanelFacts facts) {
+    private Levers(Knowledge knowledge, Drive drive, PanelEntry panel, PanelFacts facts) {
         this.knowledge = knowledge;
         this.panel = panel;
         this.facts = facts;
+        this.drive = drive;
     }
 
-    /** @param facts what was derived from the panel */
-    static List<Lever> of(Knowledge knowledge, PanelEntry panel, PanelFacts facts) {
-        Levers all = new Levers(knowledge, panel, facts);
+    /**
+     * @param drive the vehicle's drive: without an engine nothing burns
+     * @param facts what was derived from the panel
+     */
+    static List<Lever> of(Knowledge knowledge, Drive drive, PanelEntry panel, PanelFacts facts) {
+        Levers all = new Levers(knowledge, drive, panel, facts);
         PLAIN.forEach(key -> all.add(key, key, 0, SINGLE.getOrDefault(key, key)));
         all.dependent();
         all.taps();
@@ -105,7 +112,8 @@ final class Levers {
         RecordPath path = RecordPath.of(PanelEntry.class, text);
         Optional<Object> stated = path.in(panel);
         Object today = stated.orElseGet(() -> assumed(path, fact));
-        List<Object> words = knowledge.measuring(fact).isScale() ? List.of() : others(values(path), today);
+        List<Object> words = knowledge.measuring(fact).isScale() ? List.of() : others(values(path), today).stream()
+                .filter(v -> !(v instanceof HeatSource source) || isReckonedWith(source)).toList();
         levers.add(new Lever(name, fact, number, path, Optional.of(today), stated.isPresent(), words,
                 knowledge.measuring(fact), (entry, value) -> path.with(prepared(entry, text), value)));
     }
@@ -115,6 +123,11 @@ final class Levers {
             return HeatSource.NONE;
         }
         return path.read("assumptions", knowledge.assumption(fact, panel.zone()).orElseThrow().value());
+    }
+
+    private boolean isReckonedWith(Enum<?> part) {
+        boolean burns = part == HeatSource.EXHAUST || part == HeatSource.TURBO || part == HeatSource.CATALYST;
+        return knowledge.isReckonedWith(Words.of(part), panel.zone()) && !(burns && drive == Drive.ELECTRIC);
     }
 
     private static List<Object> values(RecordPath path) {
@@ -150,7 +163,7 @@ final class Levers {
     private void list(String key) {
         RecordPath path = RecordPath.of(PanelEntry.class, key);
         Optional<Object> stated = path.in(panel);
-        List<Object> values = stated.map(list -> without((List<?>) list)).orElseGet(() -> Single.of(key));
+        List<Object> values = stated.map(list -> without((List<?>) list)).orElseGet(() -> Single.of(key, this::isReckonedWith));
         levers.add(new Lever(key, key, 0, path, stated, stated.isPresent(), values, knowledge.measuring(key),
                 path::with));
     }

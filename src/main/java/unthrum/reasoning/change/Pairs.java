@@ -107,8 +107,9 @@ final class Pairs {
         Turn second = nearest(wanted, b, first);
         List<Turn> both = List.of(first, second);
         Outcome before = Outcome.of(today);
-        Outcome after = Outcome.of(trial.advise(Edits.apply(panel, both)));
-        return new Change(both, before, after, Effect.between(before, after));
+        PanelAdvice changed = trial.advise(Edits.apply(panel, both));
+        Outcome after = Outcome.of(changed);
+        return new Change(both, before, after, Effect.between(before, after), changed.layup());
     }
 
     private Turn nearest(Spot wanted, Turn moved, Turn fixed) {

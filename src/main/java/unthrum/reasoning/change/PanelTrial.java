@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import unthrum.facts.Fact;
 import unthrum.facts.Place;
+import unthrum.facts.Vehicle;
 import unthrum.material.Catalogue;
 import unthrum.reasoning.Advisor;
 import unthrum.reasoning.PanelAdvice;
@@ -58,6 +59,11 @@ public final class PanelTrial implements AutoCloseable {
 
     List<Fact> vehicle() {
         return vehicle.facts();
+    }
+
+    /** The facts of a panel that can be turned. */
+    List<Lever> levers(PanelEntry panel) {
+        return Levers.of(engine.knowledge(), vehicle.the(Vehicle.class).drive(), panel, facts(panel));
     }
 
     PanelFacts facts(PanelEntry panel) {

@@ -3,6 +3,7 @@ package unthrum.reasoning.change;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import unthrum.survey.CoverKind;
 import unthrum.survey.FixingKind;
@@ -19,7 +20,8 @@ final class Single {
     private Single() {
     }
 
-    static List<Object> of(String key) {
+    /** @param reckoned whether a kind is to be reckoned with on the panel */
+    static List<Object> of(String key, Predicate<Enum<?>> reckoned) {
         Enum<?>[] kinds = switch (key) {
             case "openings" -> OpeningKind.values();
             case "fixings" -> FixingKind.values();
@@ -30,7 +32,8 @@ final class Single {
             case "loose" -> Loose.values();
             default -> throw new IllegalArgumentException("no list '" + key + "'");
         };
-        return Stream.concat(Stream.<Object>of(List.of()), Arrays.stream(kinds).map(k -> List.of(of(key, k)))).toList();
+        return Stream.concat(Stream.<Object>of(List.of()), Arrays.stream(kinds).filter(reckoned)
+                .map(kind -> List.of(of(key, kind)))).toList();
     }
 
     /** An entry of which only the kind is known. */

@@ -59,13 +59,9 @@ public record Stakes(boolean danger, boolean layers, double decibel, double mass
                 : conclusion;
     }
 
-    /** The gain in dB of all layers for which one is computed. */
+    /** The largest gain in dB that any one layer brings: gains of different layers in different bands do not add up. */
     private static double gain(PanelAdvice advice) {
-        double gain = 0;
-        for (Spot spot : Outcome.of(advice).spots()) {
-            gain += gain(spot, advice);
-        }
-        return gain;
+        return Outcome.of(advice).spots().stream().mapToDouble(spot -> gain(spot, advice)).max().orElse(0);
     }
 
     private static double gain(Spot spot, PanelAdvice advice) {

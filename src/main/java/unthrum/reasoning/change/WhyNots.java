@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
+import unthrum.facts.AimedAt;
 import unthrum.facts.Bay;
 import unthrum.facts.Limit;
 import unthrum.facts.Limit.Bound;
@@ -20,9 +22,12 @@ import unthrum.reasoning.Verdict;
 import unthrum.reasoning.WeighedWant;
 import unthrum.reasoning.engine.Judgement;
 import unthrum.reasoning.engine.Silence;
+import unthrum.reasoning.engine.Silence.Outcome;
 
 /** Finds for every layer that a panel does not get the cause. */
 public final class WhyNots {
+
+    private static final Set<String> GIVEN = Set.of("zone", "kind");
 
     private final PanelTrial trial;
     private final PanelAdvice advice;
@@ -34,10 +39,10 @@ public final class WhyNots {
 
     /** One answer for each layer at each place that does not get it, in the order of the layers. */
     public List<WhyNot> all() {
-        Outcome got = Outcome.of(advice);
+        Set<Spot> got = unthrum.reasoning.change.Outcome.of(advice).spots();
         return Stream.of(Layer.values()).filter(l -> l != Layer.ANY)
                 .flatMap(layer -> places(layer).map(place -> new Spot(layer, place)))
-                .filter(spot -> !got.spots().contains(spot)).map(this::of).toList();
+                .filter(spot -> !got.contains(spot)).map(this::of).toList();
     }
 
     /** Damping is judged bay by bay, closing hole by hole, everything else on the whole panel. */
@@ -81,8 +86,16 @@ public final class WhyNots {
         for (RuleCard rule : trial.engine().knowledge().wanting().of(layer)) {
             trial.silences(rule.name(), advice.panel().facts(), place).stream().findFirst().ifPresent(all::add);
         }
-        all.sort(Comparator.comparingLong(Silence::failures).thenComparing(s -> s.rule().id()));
+        all.sort(Comparator.comparingLong(Silence::failures).thenComparingLong(WhyNots::given)
+                .thenComparing(s -> s.rule().id()));
         return all;
+    }
+
+    /** How many of its failed conditions nobody can turn: which panel it is and what the client is after. */
+    private static long given(Silence silence) {
+        return silence.conditions().stream().filter(l -> l.outcome() != Outcome.HELD)
+                .filter(l -> l.found().filter(AimedAt.class::isInstance).isPresent()
+                        || l.values().stream().anyMatch(v -> GIVEN.contains(v.component()))).count();
     }
 
     /** What binds layers to each other: the pairings of the layer, and the limits on the panel's whole stack. */

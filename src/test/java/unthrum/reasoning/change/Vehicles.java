@@ -62,7 +62,7 @@ final class Vehicles {
         PanelEntry panel = survey.panels().get(random.nextInt(survey.panels().size()));
         try (PanelTrial trial = trial(survey)) {
             for (int turn = random.nextInt(MOST_TURNS + 1); turn > 0; turn--) {
-                List<Lever> levers = Levers.of(KNOWLEDGE, panel, trial.facts(panel));
+                List<Lever> levers = trial.levers(panel);
                 panel = turned(panel, levers.get(random.nextInt(levers.size())), random);
             }
         }
