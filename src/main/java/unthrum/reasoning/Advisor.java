@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import unthrum.facts.Access;
 import unthrum.facts.Bay;
+import unthrum.facts.Fact;
+import unthrum.facts.Heat;
 import unthrum.facts.Hold;
 import unthrum.facts.Opening;
 import unthrum.facts.Panel;
@@ -21,6 +24,10 @@ import unthrum.reasoning.engine.Judgement;
 
 /** Decides one panel from its case: weighs the wants, searches the layup, and gives the verdict. */
 public final class Advisor {
+
+    /** The kinds of fact that the choice of a layup reads. */
+    public static final Set<Class<? extends Fact>> WEIGHED =
+            Set.of(Panel.class, Bay.class, Rib.class, Heat.class, Access.class);
 
     private final Knowledge knowledge;
     private final Catalogue catalogue;

@@ -1,12 +1,12 @@
 package unthrum.reasoning.change;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import unthrum.facts.Fact;
+import unthrum.reasoning.Advisor;
 import unthrum.reasoning.PanelAdvice;
 import unthrum.reasoning.derive.PanelFacts;
 import unthrum.reasoning.engine.Truths;
@@ -30,13 +30,16 @@ final class Sweep {
     private final PanelTrial trial;
     private final Truths truths;
     private final PanelEntry panel;
-    private final PanelFacts today;
+    private final Set<Fact> known;
+    private final List<Object> weighed;
 
     Sweep(PanelTrial trial, Truths truths, PanelEntry panel) {
         this.trial = trial;
         this.truths = truths;
         this.panel = panel;
-        this.today = trial.facts(panel);
+        PanelFacts today = trial.facts(panel);
+        this.known = new HashSet<>(today.facts());
+        this.weighed = trial.advisor().weighs(today);
     }
 
     /** Where the outcome changes, the nearest to today first; words in their own order, each a step of its own. */
@@ -105,16 +108,13 @@ final class Sweep {
     /** All that decides which rules speak, and what the choice of a layup reads beside the rules. */
     private List<Object> footing(PanelEntry changed) {
         PanelFacts facts = trial.facts(changed);
-        Set<Fact> known = new HashSet<>(today.facts());
-        Set<Class<?>> kinds = Stream.concat(facts.facts().stream().filter(f -> !known.contains(f)),
-                gone(facts)).map(Object::getClass).collect(Collectors.toSet());
+        Set<Fact> here = new HashSet<>(facts.facts());
+        Set<Class<?>> kinds = new HashSet<>();
+        here.stream().filter(f -> !known.contains(f)).forEach(f -> kinds.add(f.getClass()));
+        known.stream().filter(f -> !here.contains(f)).forEach(f -> kinds.add(f.getClass()));
         List<Fact> all = new ArrayList<>(trial.vehicle());
         all.addAll(facts.facts());
-        return List.of(kinds, truths.of(all, kinds), trial.advisor().weighs(facts));
-    }
-
-    private Stream<Fact> gone(PanelFacts facts) {
-        Set<Fact> still = new HashSet<>(facts.facts());
-        return today.facts().stream().filter(f -> !still.contains(f));
+        List<Object> weighs = Collections.disjoint(kinds, Advisor.WEIGHED) ? weighed : trial.advisor().weighs(facts);
+        return List.of(kinds, truths.of(all, kinds), weighs);
     }
 }

@@ -24,6 +24,7 @@ public final class RuleSession implements AutoCloseable {
     private final KieSession session;
     private final Map<String, RuleShape> shapes;
     private final Map<String, Map<Fact, FactHandle>> handles = new HashMap<>();
+    private final Map<Place, Silences> silences = new HashMap<>();
 
     RuleSession(Knowledge knowledge, Map<String, RuleShape> shapes) {
         this.knowledge = knowledge;
@@ -48,6 +49,7 @@ public final class RuleSession implements AutoCloseable {
                 session.delete(handle);
             }
         });
+        silences.clear();
         handles.put(panel, after);
         session.fireAllRules();
     }
@@ -64,7 +66,7 @@ public final class RuleSession implements AutoCloseable {
 
     /** Why a rule stayed silent on a panel or a part of it, the nearest miss first. */
     public List<Silence> silences(String ruleName, Place place) {
-        return new Silences(new ArrayList<>(session.getObjects()), place)
+        return silences.computeIfAbsent(place, p -> new Silences(new ArrayList<>(session.getObjects()), p))
                 .of(knowledge.card(ruleName), shapes.get(ruleName));
     }
 

@@ -28,6 +28,7 @@ final class Silences {
 
     private final Collection<?> objects;
     private final Place place;
+    private final Map<Class<?>, List<?>> candidates = new HashMap<>();
 
     /**
      * @param objects all facts and conclusions of the session
@@ -155,10 +156,18 @@ final class Silences {
     }
 
     private List<?> candidates(Class<?> type) {
+        return candidates.computeIfAbsent(type, this::found);
+    }
+
+    private List<?> found(Class<?> type) {
         List<?> near = objects.stream().filter(type::isInstance).filter(this::isNear)
-                .sorted(Comparator.comparing(Object::toString)).toList();
+                .sorted(Comparator.comparing(Silences::name)).toList();
         List<?> here = place.isWholePanel() ? List.of() : near.stream().filter(o -> place.equals(placeOf(o))).toList();
         return here.isEmpty() ? near : here;
+    }
+
+    private static String name(Object object) {
+        return object instanceof Threshold threshold ? threshold.id() : object.toString();
     }
 
     private boolean isNear(Object object) {

@@ -16,7 +16,7 @@ import unthrum.reasoning.engine.RuleShape.Test;
 
 /**
  * What every test of every rule says of a panel's facts. Where two sets of facts of the same kinds get the same
- * answers, the same rules speak on both: only numbers that a consequence computes can differ.
+ * answers, the same rules speak on both: only numbers that a consequence computes can differ. Not for several threads at once.
  */
 public final class Truths {
 
@@ -25,6 +25,7 @@ public final class Truths {
     }
 
     private final List<Asked> asked = new ArrayList<>();
+    private final Map<Set<Class<?>>, List<Asked>> about = new HashMap<>();
 
     Truths(Knowledge knowledge, Map<String, RuleShape> shapes) {
         shapes.values().forEach(shape -> read(knowledge, shape));
@@ -37,13 +38,13 @@ public final class Truths {
             byKind.computeIfAbsent(fact.getClass(), k -> new ArrayList<>()).add(fact);
         }
         List<Object> answers = new ArrayList<>();
-        for (Asked one : asked) {
-            if (one.roles.stream().anyMatch(kinds::contains) || kinds.contains(one.own)) {
-                answer(one, byKind, answers);
-            }
-        }
+        about.computeIfAbsent(kinds, this::about).forEach(one -> answer(one, byKind, answers));
         kinds.forEach(kind -> answers.add(byKind.getOrDefault(kind, List.of()).size()));
         return answers;
+    }
+
+    private List<Asked> about(Set<Class<?>> kinds) {
+        return asked.stream().filter(a -> kinds.contains(a.own) || a.roles.stream().anyMatch(kinds::contains)).toList();
     }
 
     private void answer(Asked one, Map<Class<?>, List<Object>> byKind, List<Object> answers) {
