@@ -48,7 +48,9 @@ final class Pairs {
         List<Turn> turns = turns(levers);
         List<Change> found = new ArrayList<>();
         for (Spot wanted : missing()) {
-            best(wanted, turns).ifPresent(found::add);
+            if (found.stream().noneMatch(pair -> pair.after().spots().contains(wanted))) {
+                best(wanted, turns).ifPresent(found::add);
+            }
         }
         return found;
     }
