@@ -6,12 +6,21 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import unthrum.knowledge.Knowledge;
+import unthrum.material.Catalogue;
 import unthrum.plan.Plan;
+import unthrum.reasoning.change.Doubt;
+import unthrum.reasoning.change.PanelTrial;
+import unthrum.reasoning.engine.RuleEngine;
+import unthrum.report.ChangesJson;
+import unthrum.report.DoubtText;
 import unthrum.report.PlanJson;
 import unthrum.report.PlanText;
+import unthrum.survey.PanelEntry;
+import unthrum.survey.Survey;
 
 @Command(name = "advise", description = "Plan the treatment of every panel in a survey.",
-        customSynopsis = "unthrum advise FILE... [--panel NAME]... [--json] [--width N] [--plain]",
+        customSynopsis = "unthrum advise FILE... [--panel NAME]... [--doubtful] [--json] [--width N] [--plain]",
         headerHeading = "Examples:%n  unthrum advise van.yaml%n  unthrum advise van.yaml --panel roof-middle --width 120%n%n")
 final class Advise implements Runnable {
 
@@ -22,6 +31,9 @@ final class Advise implements Runnable {
 
     @Option(names = "--panel", paramLabel = "NAME", description = "Show this panel only; may be given several times.")
     private List<String> panels = List.of();
+
+    @Option(names = "--doubtful", description = "Show the panels that are worth an older hand's look, and why.")
+    private boolean doubtful;
 
     @Option(names = "--json", description = "Print JSON, one document for each file (schema: unthrum schema plan).")
     private boolean json;
@@ -36,6 +48,10 @@ final class Advise implements Runnable {
     @Override
     public void run() {
         int width = look.width(surroundings);
+        if (doubtful) {
+            Surveys.read(files).forEach(survey -> doubts(survey, width));
+            return;
+        }
         List<Plan> plans = Surveys.plans(files);
         plans.forEach(plan -> panels.forEach(name -> Surveys.panel(plan, name)));
         String between = "";
@@ -45,6 +61,19 @@ final class Advise implements Runnable {
             } else {
                 surroundings.print(between + PlanText.of(plan, panels, width, look.style(surroundings)));
                 between = "\n";
+            }
+        }
+    }
+
+    private void doubts(Survey survey, int width) {
+        try (PanelTrial trial = new PanelTrial(new RuleEngine(Knowledge.load()), Catalogue.load(), survey)) {
+            List<PanelEntry> shown = panels.isEmpty() ? survey.panels()
+                    : panels.stream().map(name -> Surveys.entry(survey, name)).toList();
+            List<Doubt> doubts = Doubt.of(trial, shown);
+            if (json) {
+                surroundings.printUtf8(ChangesJson.ofDoubts(survey.survey(), doubts));
+            } else {
+                surroundings.print(DoubtText.of(survey.survey(), doubts, width, look.style(surroundings)));
             }
         }
     }

@@ -16,7 +16,7 @@ import unthrum.report.AuditText;
 
 @Command(name = "audit", description = "Hold a finished job against the plan's own rules.", customSynopsis =
         "unthrum audit FILE [--fail-on SEVERITY] [--json] [--width N] [--plain]",
-        header = {"Examples:", "  unthrum audit van-built.yaml", "  unthrum audit van-built.yaml --fail-on unproven", ""})
+        headerHeading = "Examples:%n  unthrum audit van-built.yaml%n  unthrum audit van-built.yaml --fail-on unproven%n%n")
 final class AuditJob implements Callable<Integer> {
 
     private final Surroundings surroundings;

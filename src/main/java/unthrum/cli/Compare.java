@@ -20,13 +20,13 @@ import unthrum.material.Catalogue;
 import unthrum.plan.Planner;
 import unthrum.report.ComparisonText;
 import unthrum.survey.SurveyReader;
+import unthrum.survey.Survey;
 
 @Command(name = "compare", description = "Show what differs between two surveys, a survey and a finished job, or the"
         + " same surveys under other numbers or materials.", customSynopsis = {
             "unthrum compare A B [--width N] [--plain]",
             "unthrum compare FILE-OR-FOLDER [--thresholds FILE] [--materials FILE] [--width N] [--plain]"},
-        header = {"Examples:", "  unthrum compare van.yaml van-built.yaml",
-                "  unthrum compare jobs --thresholds my-thresholds.yaml", ""})
+        headerHeading = "Examples:%n  unthrum compare van.yaml van-built.yaml%n  unthrum compare jobs --thresholds my-thresholds.yaml%n%n")
 final class Compare implements Runnable {
 
     private final Surroundings surroundings;
@@ -69,9 +69,12 @@ final class Compare implements Runnable {
         Planner usual = new Planner(knowledge, catalogue);
         Planner other = new Planner(thresholds == null ? knowledge : knowledge.withThresholds(thresholds),
                 materials == null ? catalogue : Catalogue.of(materials));
-        Surveys.read(files()).forEach((file, survey) -> print(Comparison.of(
-                Side.of(file.toString(), usual.plan(survey)),
-                Side.of("the same under the other numbers", other.plan(survey)))));
+        List<Path> files = files();
+        List<Survey> surveys = Surveys.read(files);
+        for (int i = 0; i < files.size(); i++) {
+            print(Comparison.of(Side.of(files.get(i).toString(), usual.plan(surveys.get(i))),
+                    Side.of("the same under the other numbers", other.plan(surveys.get(i)))));
+        }
     }
 
     private List<Path> files() {

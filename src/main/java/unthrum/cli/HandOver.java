@@ -16,8 +16,7 @@ import unthrum.report.HandoverText;
 
 @Command(name = "handover", description = "Tell the owner in plain words what was done and what was left.",
         customSynopsis = "unthrum handover FILE [--page FILE] [--width N] [--plain]",
-        header = {"Examples:", "  unthrum handover van-built.yaml", "  unthrum handover van-built.yaml --page owner.html",
-                ""})
+        headerHeading = "Examples:%n  unthrum handover van-built.yaml%n  unthrum handover van-built.yaml --page owner.html%n%n")
 final class HandOver implements Callable<Integer> {
 
     private final Surroundings surroundings;

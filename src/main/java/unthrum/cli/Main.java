@@ -20,6 +20,7 @@ public final class Main {
     static {
         COMMANDS.put("advise", Advise::new);
         COMMANDS.put("why", Why::new);
+        COMMANDS.put("ask", Ask::new);
         COMMANDS.put("audit", AuditJob::new);
         COMMANDS.put("compare", Compare::new);
         COMMANDS.put("handover", HandOver::new);

@@ -10,6 +10,7 @@ import unthrum.plan.Plan;
 import unthrum.plan.PlannedPanel;
 import unthrum.plan.Planner;
 import unthrum.reading.Problems;
+import unthrum.survey.PanelEntry;
 import unthrum.survey.Survey;
 import unthrum.survey.SurveyReader;
 
@@ -40,6 +41,13 @@ final class Surveys {
         List<Survey> surveys = read(files);
         Planner planner = new Planner(Knowledge.load(), Catalogue.load());
         return surveys.stream().map(planner::plan).toList();
+    }
+
+    /** The panel of that name in the survey; where there is none, wrong use with the names that there are. */
+    static PanelEntry entry(Survey survey, String name) {
+        return survey.panels().stream().filter(p -> p.panel().equals(name)).findFirst()
+                .orElseThrow(() -> new WrongUse("no panel '" + name + "' in '" + survey.survey() + "'; there are: "
+                        + survey.panels().stream().map(PanelEntry::panel).collect(Collectors.joining(", "))));
     }
 
     /** The panel of that name; where there is none, wrong use with the names that there are. */

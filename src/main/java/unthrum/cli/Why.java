@@ -12,16 +12,25 @@ import picocli.CommandLine.Parameters;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
 import unthrum.material.Layer;
-import unthrum.plan.Plan;
 import unthrum.plan.PlannedPanel;
 import unthrum.plan.Planner;
+import unthrum.reading.Problems;
+import unthrum.reasoning.change.PanelTrial;
+import unthrum.reasoning.change.Turned;
+import unthrum.reasoning.change.WhatIf;
+import unthrum.reasoning.engine.RuleEngine;
 import unthrum.report.CaseJson;
 import unthrum.report.CaseText;
+import unthrum.report.ChangesJson;
+import unthrum.report.ChangesText;
+import unthrum.report.WhatIfText;
+import unthrum.survey.PanelEntry;
 import unthrum.survey.Survey;
 
-@Command(name = "why", description = "The whole case for and against treating one panel.",
-        customSynopsis = "unthrum why FILE PANEL [LAYER] [--teach] [--json] [--width N] [--plain]",
-        headerHeading = "Examples:%n  unthrum why van.yaml roof-middle%n  unthrum why van.yaml roof-middle damping --teach%n%n")
+@Command(name = "why", description = "The whole case for and against treating one panel.", customSynopsis =
+        "unthrum why FILE PANEL [LAYER] [--if FACT=VALUE]... [--teach] [--changes] [--json] [--width N] [--plain]",
+        headerHeading = "Examples:%n  unthrum why van.yaml roof-middle%n  unthrum why van.yaml roof-middle damping --teach%n"
+                + "  unthrum why van.yaml roof-middle --if 'clearance=9 mm' --if reach=open%n%n")
 final class Why implements Runnable {
 
     private final Surroundings surroundings;
@@ -39,7 +48,15 @@ final class Why implements Runnable {
     @Option(names = "--teach", description = "Say also why each rule holds, for an apprentice.")
     private boolean teach;
 
-    @Option(names = "--json", description = "Print the whole case as JSON (schema: unthrum schema case).")
+    @Option(names = "--if", paramLabel = "FACT=VALUE", description =
+            "Show the panel as it would be, beside today's; may be given several times.")
+    private List<String> edits = List.of();
+
+    @Option(names = "--changes", description =
+            "Show only what the panel does not get and why, what would change it, and how sure it is.")
+    private boolean changes;
+
+    @Option(names = "--json", description = "Print JSON (the case by: unthrum schema case).")
     private boolean json;
 
     @Mixin
@@ -54,13 +71,49 @@ final class Why implements Runnable {
         int width = look.width(surroundings);
         Optional<Layer> only = Optional.ofNullable(layer).map(Why::layer);
         Survey survey = Surveys.read(List.of(file)).get(0);
+        PanelEntry entry = Surveys.entry(survey, panel);
         Knowledge knowledge = Knowledge.load();
-        Plan plan = new Planner(knowledge, Catalogue.load()).plan(survey);
-        PlannedPanel planned = Surveys.panel(plan, panel);
+        Catalogue catalogue = Catalogue.load();
+        try (PanelTrial trial = new PanelTrial(new RuleEngine(knowledge), catalogue, survey)) {
+            if (!edits.isEmpty()) {
+                whatIf(trial, entry, width);
+                return;
+            }
+            if (!changes) {
+                theCase(Surveys.panel(new Planner(knowledge, catalogue).plan(survey), panel), only, knowledge, width);
+            }
+            if (changes || !json) {
+                turned(Turned.of(trial, entry), only, knowledge, width);
+            }
+        }
+    }
+
+    private void theCase(PlannedPanel planned, Optional<Layer> only, Knowledge knowledge, int width) {
         if (json) {
             surroundings.printUtf8(CaseJson.of(planned, knowledge));
         } else {
             surroundings.print(CaseText.of(planned, only, teach, knowledge, width, look.style(surroundings)));
+        }
+    }
+
+    private void turned(Turned turned, Optional<Layer> only, Knowledge knowledge, int width) {
+        if (json) {
+            surroundings.printUtf8(ChangesJson.of(turned, knowledge));
+        } else {
+            surroundings.print(ChangesText.of(turned, only, teach, knowledge, width, look.style(surroundings)));
+        }
+    }
+
+    private void whatIf(PanelTrial trial, PanelEntry entry, int width) {
+        try {
+            WhatIf whatIf = WhatIf.of(trial, entry, "--if", edits);
+            if (json) {
+                surroundings.printUtf8(ChangesJson.of(whatIf));
+            } else {
+                surroundings.print(WhatIfText.of(whatIf, width, look.style(surroundings)));
+            }
+        } catch (Problems e) {
+            throw new WrongUse(e.first(Failures.ONE_SCREEN));
         }
     }
 

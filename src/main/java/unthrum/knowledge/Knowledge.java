@@ -2,10 +2,12 @@ package unthrum.knowledge;
 
 import java.nio.file.Path;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import unthrum.facts.Threshold;
@@ -24,14 +26,20 @@ public final class Knowledge {
     private final Map<String, Threshold> numbers;
     private final Map<String, Source> sources;
     private final List<Assumption> assumptions;
+    private final Measuring.File measuringFile;
+    private final Map<String, Measuring> measuring;
+    private final Map<String, Set<Zone>> reckoned = new HashMap<>();
 
     private Knowledge(RuleBase rules, List<ThresholdEntry> thresholds, List<Source> sources,
-                      List<Assumption> assumptions) {
+                      List<Assumption> assumptions, Measuring.File measuring) {
         this.rules = rules;
         this.thresholds = byKey(thresholds, ThresholdEntry::threshold);
         this.numbers = byKey(thresholds.stream().map(ThresholdEntry::number).toList(), Threshold::id);
         this.sources = byKey(sources, Source::source);
         this.assumptions = List.copyOf(assumptions);
+        this.measuringFile = measuring;
+        this.measuring = byKey(measuring.measuring(), Measuring::fact);
+        measuring.places().forEach(p -> p.parts().forEach(part -> reckoned.put(part, Set.copyOf(p.zones()))));
     }
 
     /** The knowledge in the jar. */
@@ -39,7 +47,8 @@ public final class Knowledge {
         return new Knowledge(RuleBase.load(),
                 file("thresholds.yaml", ThresholdEntry.File.class).thresholds(),
                 file("sources.yaml", Source.File.class).sources(),
-                file("assumptions.yaml", Assumption.File.class).assumptions());
+                file("assumptions.yaml", Assumption.File.class).assumptions(),
+                file("measuring.yaml", Measuring.File.class));
     }
 
     /** The same knowledge with the numbers of a file in place of its own; the file need not name them all. */
@@ -52,7 +61,8 @@ public final class Knowledge {
                 }
             }
         });
-        return new Knowledge(rules, List.copyOf(changed.values()), List.copyOf(sources.values()), assumptions);
+        return new Knowledge(rules, List.copyOf(changed.values()), List.copyOf(sources.values()), assumptions,
+                measuringFile);
     }
 
     private static void replace(ThresholdEntry entry, String path, Map<String, ThresholdEntry> all, Places places) {
@@ -119,6 +129,30 @@ public final class Knowledge {
     /** What is taken for a fact in a zone when nobody stated it. */
     public Optional<Assumption> assumption(String fact, Zone zone) {
         return assumptions.stream().filter(a -> a.fits(fact, zone)).findFirst();
+    }
+
+    /** How the facts of a survey are measured and changed. */
+    public Collection<Measuring> measuring() {
+        return measuring.values();
+    }
+
+    /** How a fact is measured and changed, by the survey's key; an unknown key is a defect. */
+    public Measuring measuring(String fact) {
+        Measuring found = measuring.get(fact);
+        if (found == null) {
+            throw new IllegalArgumentException("nobody says how to measure '" + fact + "'");
+        }
+        return found;
+    }
+
+    /** Whether a part or a source, by its word, is to be reckoned with in a zone. */
+    public boolean isReckonedWith(String part, Zone zone) {
+        return !reckoned.containsKey(part) || reckoned.get(part).contains(zone);
+    }
+
+    /** Which rules can want which layer. */
+    public Wanting wanting() {
+        return new Wanting(rules);
     }
 
     private static <T extends Record> T file(String name, Class<T> type) {

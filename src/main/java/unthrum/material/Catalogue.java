@@ -34,6 +34,11 @@ public final class Catalogue {
         return List.copyOf(byName.values());
     }
 
+    /** The currency of all its prices. */
+    public String currency() {
+        return byName.values().iterator().next().price().currency();
+    }
+
     /** The materials of one kind. */
     public List<Material> of(Layer layer) {
         return byName.values().stream().filter(material -> material.layer() == layer).toList();

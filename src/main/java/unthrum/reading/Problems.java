@@ -18,6 +18,16 @@ public final class Problems extends RuntimeException {
         this(List.of(one));
     }
 
+    /** The one problem of something that is no file, such as an option of the command line. */
+    public static Problems at(String place, String found, String expected, String remedy) {
+        return new Problems(Problem.ofFile(place, found, expected, remedy));
+    }
+
+    /** The problems of several such things together. */
+    public static Problems of(List<Problem> all) {
+        return new Problems(all);
+    }
+
     public List<Problem> all() {
         return all;
     }

@@ -2,6 +2,7 @@ package unthrum.reading;
 
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
@@ -10,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** A record type as its file writes it: the keys in order, with their types and marks. */
-record RecordShape(Class<?> type, List<Field> fields, Constructor<?> constructor) {
+record RecordShape(Class<?> type, List<Field> fields, List<Method> accessors, Constructor<?> constructor) {
     private static final ClassValue<RecordShape> SHAPES = new ClassValue<>() {
         @Override
         protected RecordShape computeValue(Class<?> type) {
@@ -70,6 +71,21 @@ record RecordShape(Class<?> type, List<Field> fields, Constructor<?> constructor
         }
     }
 
+    /** The values of a record of this type, in the order of the keys. */
+    Object[] values(Record record) {
+        Object[] values = new Object[accessors.size()];
+        Arrays.setAll(values, i -> value(record, i));
+        return values;
+    }
+
+    Object value(Record record, int index) {
+        try {
+            return accessors.get(index).invoke(record);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(type + " cannot be read", e);
+        }
+    }
+
     static Class<?> raw(Type type) {
         return (Class<?>) (type instanceof ParameterizedType generic ? generic.getRawType() : type);
     }
@@ -87,7 +103,9 @@ record RecordShape(Class<?> type, List<Field> fields, Constructor<?> constructor
             Constructor<?> constructor = type.getDeclaredConstructor(
                     Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new));
             constructor.setAccessible(true);
-            return new RecordShape(type, fields, constructor);
+            Method[] accessors = Arrays.stream(components).map(RecordComponent::getAccessor).toArray(Method[]::new);
+            Arrays.stream(accessors).forEach(a -> a.setAccessible(true));
+            return new RecordShape(type, fields, List.of(accessors), constructor);
         } catch (NoSuchMethodException e) {
             throw new IllegalStateException(e);
         }

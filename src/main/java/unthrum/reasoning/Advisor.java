@@ -4,10 +4,17 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import unthrum.facts.Access;
+import unthrum.facts.Bay;
+import unthrum.facts.Fact;
+import unthrum.facts.Heat;
 import unthrum.facts.Hold;
 import unthrum.facts.Opening;
+import unthrum.facts.Panel;
 import unthrum.facts.Place;
 import unthrum.facts.Question;
+import unthrum.facts.Rib;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
 import unthrum.material.Layer;
@@ -18,6 +25,10 @@ import unthrum.survey.Overrule;
 
 /** Decides one panel from its case: weighs the wants, searches the layup, and gives the verdict. */
 public final class Advisor {
+
+    /** The kinds of fact that the choice of a layup reads. */
+    public static final Set<Class<? extends Fact>> WEIGHED =
+            Set.of(Panel.class, Bay.class, Rib.class, Heat.class, Access.class);
 
     private final Knowledge knowledge;
     private final Catalogue catalogue;
@@ -32,6 +43,16 @@ public final class Advisor {
      * @param overrules  the rules that the fitter sets aside on the panel
      */
     public PanelAdvice advise(PanelFacts facts, List<Judgement> judgements, List<Overrule> overrules) {
+        return advise(facts, judgements, overrules, true);
+    }
+
+    /** The same advice without the options that a plan shares among panels: for panels as they might be. */
+    public PanelAdvice tryOut(PanelFacts facts, List<Judgement> judgements, List<Overrule> overrules) {
+        return advise(facts, judgements, overrules, false);
+    }
+
+    private PanelAdvice advise(PanelFacts facts, List<Judgement> judgements, List<Overrule> overrules,
+                               boolean withOptions) {
         List<Overruled> overruled = overrules.stream().map(o -> Overruled.of(o, judgements)).toList();
         Case panel = new Case(facts, Overruled.without(overruled, judgements), overruled);
         List<WeighedWant> wants = WeighedWant.of(panel, knowledge);
@@ -39,9 +60,23 @@ public final class Advisor {
         boolean held = panel.own(Hold.class).stream().anyMatch(h -> h.conclusion().place().isWholePanel())
                 && wants.stream().anyMatch(w -> w.stands() || w.vetoes().stream().allMatch(Judgement::restsOnAssumption));
         Layup layup = held ? Layup.NOTHING : search.best();
-        boolean undecided = new Undecided(panel, wants, search.considered()).yes();
-        return new PanelAdvice(verdict(held, layup, undecided && !panel.own(Question.class).isEmpty()), layup, closings(panel, wants), panel, wants,
-                search.considered(), search.ladder(), held ? Options.NONE : search.options());
+        boolean ask = !panel.own(Question.class).isEmpty() && new Undecided(panel, wants, search.considered()).yes();
+        return new PanelAdvice(verdict(held, layup, ask), layup, closings(panel, wants), panel, wants,
+                search.considered(), search.ladder(), held || !withOptions ? Options.NONE : search.options());
+    }
+
+    /**
+     * What the choice of a layup reads of a panel's facts beside the conclusions on it. Where these stay the same, only
+     * conclusions can move the choice.
+     */
+    public List<Object> weighs(PanelFacts facts) {
+        Panel whole = facts.the(Panel.class);
+        List<Object> read = new ArrayList<>(List.of(whole.length(), whole.width(), facts.all(Rib.class).toList(),
+                facts.the(Access.class).reachable()));
+        facts.all(Bay.class).forEach(bay -> read.add(List.of(bay.place(), bay.area())));
+        Merit merit = new Merit(knowledge, facts);
+        catalogue.of(Layer.DAMPING).forEach(material -> read.add(merit.of(material)));
+        return read;
     }
 
     private static Verdict verdict(boolean held, Layup layup, boolean ask) {

@@ -18,7 +18,12 @@ public record Layup(List<Laid> layers) {
     }
 
     public boolean has(Layer layer) {
-        return of(layer).isPresent();
+        for (Laid laid : layers) {
+            if (laid.layer() == layer) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Thickness of the stack toward the trim in m. */

@@ -3,6 +3,7 @@ package unthrum.reasoning;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,16 +25,18 @@ import unthrum.reasoning.engine.Judgement;
  */
 final class LayupSearch {
 
+    private static final Rung[] RUNGS = Rung.values();
+
     private final Case panel;
     private final Limits limits;
     private final Merit merit;
     private final Map<Layer, List<WeighedWant>> wanted = new EnumMap<>(Layer.class);
     private final Map<Material, List<Judgement>> rejected = new LinkedHashMap<>();
-    private final Map<Material, Candidate> bestWith = new LinkedHashMap<>();
-    private final Map<Material, Double> merits = new LinkedHashMap<>();
+    private final List<Material> admitted = new ArrayList<>();
+    private final Map<Material, Candidate> bestWith = new IdentityHashMap<>();
     private final Map<Rung, Candidate> bestOnRung = new EnumMap<>(Rung.class);
     private final List<Candidate> nearBest = new ArrayList<>();
-    private Candidate best = new Candidate(Layup.NOTHING, 0);
+    private Candidate best = Candidate.NOTHING;
 
     /** The steps of the ladder, from the best treatment of an airborne source down. */
     enum Rung {
@@ -48,14 +51,26 @@ final class LayupSearch {
         }
     }
 
-    /** An admissible layup and how much of the wants' weight it serves. */
-    record Candidate(Layup layup, double service) {
+    /** A layer that may be laid: how much of the wants' weight it serves, and what it adds. */
+    private record Choice(Laid laid, double service, double mass, double price, double thickness) {
+    }
 
+    /** A layup and how much of the wants' weight it serves. */
+    private record Candidate(Layup layup, double service, double mass, double price, double thickness) {
+
+        static final Candidate NOTHING = new Candidate(Layup.NOTHING, 0, 0, 0, 0);
         static final Comparator<Candidate> BETTER = Comparator
-                .comparingDouble((Candidate c) -> -Math.round(c.service * 1e6))
-                .thenComparingDouble(c -> Math.round(c.layup.mass() * 1e6))
-                .thenComparingDouble(c -> Math.round(c.layup.price() * 1e6))
+                .comparingLong((Candidate c) -> -Math.round(c.service * 1e6))
+                .thenComparingLong(c -> Math.round(c.mass * 1e6))
+                .thenComparingLong(c -> Math.round(c.price * 1e6))
                 .thenComparing(c -> c.layup.toString());
+
+        Candidate with(Choice choice) {
+            List<Laid> layers = new ArrayList<>(layup.layers());
+            layers.add(choice.laid);
+            return new Candidate(new Layup(layers), service + choice.service, mass + choice.mass, price + choice.price,
+                    thickness + choice.thickness);
+        }
     }
 
     LayupSearch(Case panel, List<WeighedWant> wants, Knowledge knowledge, Catalogue catalogue) {
@@ -64,9 +79,9 @@ final class LayupSearch {
         this.merit = new Merit(knowledge, panel.facts());
         wants.stream().filter(WeighedWant::stands).filter(w -> w.layer() != Layer.SEAL)
                 .forEach(w -> wanted.computeIfAbsent(w.layer(), l -> new ArrayList<>()).add(w));
-        List<List<Laid>> choices = new ArrayList<>();
+        List<List<Choice>> choices = new ArrayList<>();
         wanted.keySet().forEach(layer -> choices.add(choices(layer, catalogue)));
-        combine(choices, 0, new ArrayList<>());
+        combine(choices, 0, Candidate.NOTHING);
     }
 
     /** The best layup; nothing when nothing serves. */
@@ -77,7 +92,9 @@ final class LayupSearch {
     /** What may be laid here. */
     Options options() {
         List<Options.Offer> offers = new ArrayList<>();
-        merits.forEach((material, worth) -> offers.add(new Options.Offer(material, worth, parts(material.layer()))));
+        Map<Layer, List<Options.Part>> parts = new EnumMap<>(Layer.class);
+        admitted.forEach(material -> offers.add(new Options.Offer(material, merit.of(material),
+                parts.computeIfAbsent(material.layer(), this::parts))));
         return new Options(offers, limits.stack().orElse(Double.POSITIVE_INFINITY), limits.mass(), limits.pairings(),
                 alike());
     }
@@ -116,6 +133,8 @@ final class LayupSearch {
         bestWith.forEach((material, candidate) -> all.add(new Considered(material, List.of(),
                 Optional.of(candidate.layup()), best.layup().layers().stream()
                         .anyMatch(l -> l.material().equals(material)))));
+        admitted.stream().filter(material -> !bestWith.containsKey(material))
+                .forEach(material -> all.add(new Considered(material, List.of(), Optional.empty(), false)));
         all.sort(Comparator.comparing((Considered c) -> c.material().layer())
                 .thenComparing(c -> !c.chosen()).thenComparing(c -> c.material().material()));
         return all;
@@ -134,16 +153,19 @@ final class LayupSearch {
         return Optional.ofNullable(bestOnRung.get(rung)).map(Candidate::layup);
     }
 
-    private List<Laid> choices(Layer layer, Catalogue catalogue) {
-        List<Laid> choices = new ArrayList<>();
+    private List<Choice> choices(Layer layer, Catalogue catalogue) {
+        List<Choice> choices = new ArrayList<>();
+        List<Patch> patches = patches(layer);
+        double weight = wanted.get(layer).stream().mapToDouble(WeighedWant::weight).max().orElse(0);
         for (Material material : catalogue.of(layer)) {
-            Laid laid = new Laid(material, patches(layer));
+            Laid laid = new Laid(material, patches);
             List<Judgement> broken = new ArrayList<>(limits.brokenBy(material));
             limits.brokenBy(new Layup(List.of(laid))).stream()
                     .filter(j -> j.conclusion() instanceof unthrum.facts.Limit).forEach(broken::add);
             if (broken.isEmpty()) {
-                merits.put(material, merit.of(material));
-                choices.add(laid);
+                admitted.add(material);
+                choices.add(new Choice(laid, merit.of(material) * weight, laid.mass(), laid.price(),
+                        laid.stackThickness()));
             } else {
                 rejected.put(material, broken);
             }
@@ -151,30 +173,30 @@ final class LayupSearch {
         return choices;
     }
 
-    private void combine(List<List<Laid>> choices, int depth, List<Laid> chosen) {
-        if (depth == choices.size()) {
-            judge(new Layup(chosen.stream().sorted(Comparator.comparing(Laid::layer)).toList()));
+    /** Layers come in the order in which they lie; what a limit on the whole forbids, more layers do not mend. */
+    private void combine(List<List<Choice>> choices, int depth, Candidate soFar) {
+        if (!limits.bear(soFar.thickness, soFar.mass)) {
             return;
         }
-        combine(choices, depth + 1, chosen);
-        for (Laid laid : choices.get(depth)) {
-            chosen.add(laid);
-            combine(choices, depth + 1, chosen);
-            chosen.remove(chosen.size() - 1);
+        if (depth == choices.size()) {
+            judge(soFar);
+            return;
         }
+        combine(choices, depth + 1, soFar);
+        choices.get(depth).forEach(choice -> combine(choices, depth + 1, soFar.with(choice)));
     }
 
-    private void judge(Layup layup) {
-        if (!limits.admits(layup)) {
+    private void judge(Candidate candidate) {
+        Layup layup = candidate.layup;
+        if (!limits.pair(layup)) {
             return;
         }
-        Candidate candidate = new Candidate(layup, service(layup));
         best = better(best, candidate);
         if (candidate.service >= best.service - Options.ALIKE) {
             nearBest.add(candidate);
         }
         layup.layers().forEach(l -> bestWith.merge(l.material(), candidate, LayupSearch::better));
-        for (Rung rung : Rung.values()) {
+        for (Rung rung : RUNGS) {
             if (rung.fits.test(layup)) {
                 bestOnRung.merge(rung, candidate, LayupSearch::better);
             }
@@ -183,11 +205,6 @@ final class LayupSearch {
 
     private static Candidate better(Candidate a, Candidate b) {
         return Candidate.BETTER.compare(a, b) <= 0 ? a : b;
-    }
-
-    private double service(Layup layup) {
-        return layup.layers().stream().mapToDouble(laid -> merits.get(laid.material())
-                * wanted.get(laid.layer()).stream().mapToDouble(WeighedWant::weight).max().orElse(0)).sum();
     }
 
     /** Where a layer lies: damping on the bays that want it, everything else on the panel less its bare ribs. */

@@ -15,25 +15,21 @@ import unthrum.reasoning.engine.Judgement;
 /** The limits on one panel's layup, and which of them a material or a whole layup breaks. */
 public final class Limits {
 
-    private static final double ROUNDING = 1e-9;
+    /** Sums of thicknesses and masses may miss a bound by rounding alone. */
+    private static final double SLACK = 1e-9;
 
     private final List<Judgement> limits;
     private final List<Judgement> pairings;
     private final double bright;
-    private final double stack;
-    private final double mass;
+    private final double thickest;
+    private final double heaviest;
 
     public Limits(Case panel, Knowledge knowledge) {
         this.limits = panel.all(Limit.class).stream().filter(j -> !bindsTheJob((Limit) j.conclusion())).toList();
         this.pairings = panel.all(Pairing.class);
         this.bright = knowledge.number("enough/bright-face");
-        this.stack = least(Bound.STACK_THICKNESS);
-        this.mass = least(Bound.MASS);
-    }
-
-    private double least(Bound bound) {
-        return limits.stream().map(j -> (Limit) j.conclusion()).filter(l -> l.bound() == bound)
-                .mapToDouble(Limit::value).min().orElse(Double.POSITIVE_INFINITY);
+        this.thickest = least(Bound.STACK_THICKNESS).orElse(Double.POSITIVE_INFINITY);
+        this.heaviest = least(Bound.MASS).orElse(Double.POSITIVE_INFINITY);
     }
 
     /** A mass for the whole vehicle binds the sum over all panels, not one of them. */
@@ -54,9 +50,19 @@ public final class Limits {
         return broken;
     }
 
-    boolean admits(Layup layup) {
-        return layup.thickness() <= stack + ROUNDING && layup.mass() <= mass + ROUNDING
-                && pairings.stream().noneMatch(j -> breaks(layup, (Pairing) j.conclusion()));
+    /** Whether the limits bear a stack so thick (m) and so heavy (kg). */
+    boolean bear(double thickness, double mass) {
+        return thickness <= thickest + SLACK && mass <= heaviest + SLACK;
+    }
+
+    /** Whether no pairing is broken. */
+    boolean pair(Layup layup) {
+        for (Judgement pairing : pairings) {
+            if (breaks(layup, (Pairing) pairing.conclusion())) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The largest share of a place that a layer may cover there. */
@@ -77,12 +83,17 @@ public final class Limits {
 
     /** The thinnest stack that any limit asks for, in m. */
     OptionalDouble stack() {
-        return Double.isFinite(stack) ? OptionalDouble.of(stack) : OptionalDouble.empty();
+        return least(Bound.STACK_THICKNESS);
+    }
+
+    private OptionalDouble least(Bound bound) {
+        return limits.stream().map(j -> (Limit) j.conclusion()).filter(l -> l.bound() == bound)
+                .mapToDouble(Limit::value).min();
     }
 
     /** The least mass that any limit allows the panel, in kg; infinite when none does. */
     double mass() {
-        return mass;
+        return heaviest;
     }
 
     List<Pairing> pairings() {
@@ -113,8 +124,8 @@ public final class Limits {
 
     private static boolean breaks(Layup layup, Limit limit) {
         return switch (limit.bound()) {
-            case STACK_THICKNESS -> layup.thickness() > limit.value() + ROUNDING;
-            case MASS -> layup.mass() > limit.value() + ROUNDING;
+            case STACK_THICKNESS -> layup.thickness() > limit.value() + SLACK;
+            case MASS -> layup.mass() > limit.value() + SLACK;
             default -> false;
         };
     }

@@ -105,7 +105,7 @@ final class PanelJson {
                 "noBarrier", ladder.noBarrier().map(PanelJson::names));
     }
 
-    private static List<String> names(Layup layup) {
+    static List<String> names(Layup layup) {
         return layup.layers().stream().map(l -> l.material().material()).toList();
     }
 

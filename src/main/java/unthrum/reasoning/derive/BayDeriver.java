@@ -2,8 +2,10 @@ package unthrum.reasoning.derive;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import unthrum.facts.Bay;
@@ -28,6 +30,15 @@ final class BayDeriver {
 
     private final Knowledge knowledge;
     private final Demand demand;
+    private final Map<Metalwork, Motion> motions = new HashMap<>();
+
+    /** All that the motion of a bay hangs on. */
+    private record Metalwork(Sheet sheet, unthrum.physics.Bay shape, int alongEnds, int acrossEnds) {
+    }
+
+    /** How a bay moves: kept, since a panel is derived again and again and this is the costly part. */
+    private record Motion(Estimate<Ringing> ringing, double enough, boolean known, double gain, double drive) {
+    }
 
     BayDeriver(Knowledge knowledge, Demand demand) {
         this.knowledge = knowledge;
@@ -47,18 +58,25 @@ final class BayDeriver {
 
     private Bay bay(Panel panel, BayGrid.Span along, BayGrid.Span across, int index, Optional<List<Tap>> taps) {
         unthrum.physics.Bay shape = shape(panel, along.length(), across.length());
-        Sheet sheet = sheet(panel);
-        Estimate<Ringing> ringing = ringing(sheet.skin(), shape, along.clampedEnds(), across.clampedEnds());
-        Estimate<Coverage> coverage = Coverage.of(sheet.skin(), shape, Support.HINGED_SLIDING);
-        double enough = enoughCover(ringing, coverage);
-        boolean known = ringing.isWithin() && coverage.isWithin();
-        Band range = known ? ringing.value().frequency() : null;
+        Motion motion = motions.computeIfAbsent(
+                new Metalwork(sheet(panel), shape, along.clampedEnds(), across.clampedEnds()), this::motion);
+        Band range = motion.known ? motion.ringing.value().frequency() : null;
         return new Bay(panel.name(), index + 1, along.length(), across.length(),
                 Math.min(along.length(), across.length()), along.length() * across.length(), tap(taps, index),
-                known ? range.lower() : Double.NaN, known ? range.upper() : Double.NaN,
-                known ? ringing.value().greatestBendingShare() : Double.NaN, enough,
-                known ? gain(sheet, ringing.value(), coverage.value().share(enough)) : Double.NaN,
-                demand.drive(sheet.skin(), shape), 0, assumed(panel, taps));
+                motion.known ? range.lower() : Double.NaN, motion.known ? range.upper() : Double.NaN,
+                motion.known ? motion.ringing.value().greatestBendingShare() : Double.NaN, motion.enough, motion.gain,
+                motion.drive, 0, assumed(panel, taps));
+    }
+
+    private Motion motion(Metalwork metal) {
+        Skin skin = metal.sheet.skin();
+        Estimate<Ringing> ringing = ringing(skin, metal.shape, metal.alongEnds, metal.acrossEnds);
+        Estimate<Coverage> coverage = Coverage.of(skin, metal.shape, Support.HINGED_SLIDING);
+        double enough = enoughCover(ringing, coverage);
+        boolean known = ringing.isWithin() && coverage.isWithin();
+        return new Motion(ringing, enough, known,
+                known ? gain(metal.sheet, ringing.value(), coverage.value().share(enough)) : Double.NaN,
+                demand.drive(skin, metal.shape));
     }
 
     /** The knee of the first mode's curve; a mode of several waves has no single middle, so the usual share serves. */

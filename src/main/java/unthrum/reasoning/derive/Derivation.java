@@ -30,15 +30,21 @@ public final class Derivation {
     /** The facts of the whole vehicle, its own first; bays carry their rank among all bays. */
     public List<PanelFacts> of(Survey survey) {
         PanelFacts vehicle = vehicle(survey);
-        PanelDeriver deriver = new PanelDeriver(knowledge, vehicle.the(Vehicle.class),
-                Demand.of(survey, new Answers(knowledge, Zone.FLOOR, new LinkedHashMap<>())));
+        PanelDeriver deriver = panels(survey, vehicle);
         List<PanelFacts> bundles = new ArrayList<>();
         bundles.add(vehicle);
         survey.panels().forEach(p -> bundles.add(deriver.derive(p)));
         return ranked(bundles);
     }
 
-    private PanelFacts vehicle(Survey survey) {
+    /** Derives single panels of a vehicle, again and again; bays come without their rank among all bays. */
+    public PanelDeriver panels(Survey survey, PanelFacts vehicle) {
+        return new PanelDeriver(knowledge, vehicle.the(Vehicle.class),
+                Demand.of(survey, new Answers(knowledge, Zone.FLOOR, new LinkedHashMap<>())));
+    }
+
+    /** The facts of the vehicle itself. */
+    public PanelFacts vehicle(Survey survey) {
         VehicleEntry entry = survey.vehicle();
         Map<String, Assumed> taken = new LinkedHashMap<>();
         Answers answers = new Answers(knowledge, Zone.FLOOR, taken);

@@ -35,7 +35,7 @@ import unthrum.survey.Traffic;
 import unthrum.survey.Wetness;
 
 /** Turns one panel of the survey into facts. */
-final class PanelDeriver {
+public final class PanelDeriver {
 
     private final Knowledge knowledge;
     private final BayDeriver bays;
@@ -49,7 +49,7 @@ final class PanelDeriver {
         this.climate = new ClimateDeriver(knowledge, vehicle);
     }
 
-    PanelFacts derive(PanelEntry entry) {
+    public PanelFacts derive(PanelEntry entry) {
         Map<String, Assumed> taken = new LinkedHashMap<>();
         List<Rib> ribs = ribs(entry, taken);
         Panel panel = panel(entry, ribs, taken);

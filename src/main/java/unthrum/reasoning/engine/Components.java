@@ -21,7 +21,11 @@ public final class Components {
 
     /** Whether the component exists and says something of its own. */
     public static boolean has(Object fact, String component) {
-        return !PLUMBING.contains(component) && of(fact.getClass()).containsKey(component);
+        return has(fact.getClass(), component);
+    }
+
+    static boolean has(Class<?> kind, String component) {
+        return !PLUMBING.contains(component) && of(kind).containsKey(component);
     }
 
     /** The value of a component. */

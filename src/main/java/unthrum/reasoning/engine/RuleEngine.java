@@ -21,6 +21,11 @@ public final class RuleEngine {
         return knowledge;
     }
 
+    /** What the tests of all rules say of facts, without a session. */
+    public Truths truths() {
+        return new Truths(knowledge, shapes);
+    }
+
     /** A session that knows the thresholds and nothing else yet. */
     public RuleSession open() {
         return new RuleSession(knowledge, shapes);

@@ -11,6 +11,7 @@ import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.rule.FactHandle;
 import unthrum.facts.Conclusion;
 import unthrum.facts.Fact;
+import unthrum.facts.Place;
 import unthrum.knowledge.Knowledge;
 
 /**
@@ -23,6 +24,7 @@ public final class RuleSession implements AutoCloseable {
     private final KieSession session;
     private final Map<String, RuleShape> shapes;
     private final Map<String, Map<Fact, FactHandle>> handles = new HashMap<>();
+    private final Map<Place, Silences> silences = new HashMap<>();
 
     RuleSession(Knowledge knowledge, Map<String, RuleShape> shapes) {
         this.knowledge = knowledge;
@@ -47,6 +49,7 @@ public final class RuleSession implements AutoCloseable {
                 session.delete(handle);
             }
         });
+        silences.clear();
         handles.put(panel, after);
         session.fireAllRules();
     }
@@ -61,9 +64,9 @@ public final class RuleSession implements AutoCloseable {
         return judgements(c -> c.place().panel().equals(panel));
     }
 
-    /** Why a rule stayed silent on a panel, the nearest miss first. */
-    public List<Silence> silences(String ruleName, String panel) {
-        return new Silences(new ArrayList<>(session.getObjects()), panel)
+    /** Why a rule stayed silent on a panel or a part of it, the nearest miss first. */
+    public List<Silence> silences(String ruleName, Place place) {
+        return silences.computeIfAbsent(place, p -> new Silences(new ArrayList<>(session.getObjects()), p))
                 .of(knowledge.card(ruleName), shapes.get(ruleName));
     }
 

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import unthrum.facts.Conclusion;
 import unthrum.facts.Fact;
+import unthrum.facts.Place;
 import unthrum.facts.Threshold;
 import unthrum.knowledge.RuleCard;
 import unthrum.reasoning.engine.RuleShape.Condition;
@@ -26,12 +27,16 @@ import unthrum.reasoning.engine.Silence.Value;
 final class Silences {
 
     private final Collection<?> objects;
-    private final String panel;
+    private final Place place;
+    private final Map<Class<?>, List<?>> candidates = new HashMap<>();
 
-    /** @param objects all facts and conclusions of the session */
-    Silences(Collection<?> objects, String panel) {
+    /**
+     * @param objects all facts and conclusions of the session
+     * @param place   a panel, or a part of it: then only that one of all parts of its kind is looked at
+     */
+    Silences(Collection<?> objects, Place place) {
         this.objects = objects;
-        this.panel = panel;
+        this.place = place;
     }
 
     /** One trace for each fact that the rule could have spoken about, the nearest miss first. */
@@ -108,7 +113,11 @@ final class Silences {
     }
 
     private static boolean holds(Test test, Map<String, Object> bound) {
-        Object[] arguments = test.variables().stream().map(bound::get).toArray();
+        return holds(test, test.variables().stream().map(bound::get).toArray());
+    }
+
+    /** The test's own answer, its variables in its own order. */
+    static boolean holds(Test test, Object[] arguments) {
         try {
             return test.predicate().getPredicate().test(arguments);
         } catch (Exception e) {
@@ -147,14 +156,29 @@ final class Silences {
     }
 
     private List<?> candidates(Class<?> type) {
-        return objects.stream().filter(type::isInstance).filter(this::isNear)
-                .sorted(Comparator.comparing(Object::toString)).toList();
+        return candidates.computeIfAbsent(type, this::found);
+    }
+
+    private List<?> found(Class<?> type) {
+        List<?> near = objects.stream().filter(type::isInstance).filter(this::isNear)
+                .sorted(Comparator.comparing(Silences::name)).toList();
+        List<?> here = place.isWholePanel() ? List.of() : near.stream().filter(o -> place.equals(placeOf(o))).toList();
+        return here.isEmpty() ? near : here;
+    }
+
+    private static String name(Object object) {
+        return object instanceof Threshold threshold ? threshold.id() : object.toString();
     }
 
     private boolean isNear(Object object) {
+        Place its = placeOf(object);
+        return its == null || its.isVehicle() || its.panel().equals(place.panel());
+    }
+
+    private static Place placeOf(Object object) {
         if (object instanceof Conclusion conclusion) {
-            return conclusion.place().isVehicle() || conclusion.place().panel().equals(panel);
+            return conclusion.place();
         }
-        return !(object instanceof Fact fact) || fact.panel().isEmpty() || fact.panel().equals(panel);
+        return object instanceof Fact fact ? fact.place() : null;
     }
 }

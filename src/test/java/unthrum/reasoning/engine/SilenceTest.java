@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import unthrum.facts.Bay;
 import unthrum.facts.Opening;
+import unthrum.facts.Place;
 import unthrum.knowledge.Knowledge;
 import unthrum.knowledge.RuleCard;
 import unthrum.reading.YamlReader;
@@ -54,7 +55,7 @@ class SilenceTest {
         Survey survey = YamlReader.read("silence", new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)),
                 Survey.class);
         try (RuleSession session = session(survey)) {
-            return session.silences(name(rule), "here");
+            return session.silences(name(rule), Place.of("here"));
         }
     }
 
@@ -172,7 +173,7 @@ class SilenceTest {
                 Set<String> spoke = session.judgements(c -> true).stream().flatMap(j -> j.reasons().stream())
                         .map(r -> r.rule().id()).collect(Collectors.toSet());
                 for (RuleCard card : KNOWLEDGE.cards()) {
-                    boolean traced = session.silences(card.name(), "panel").stream().anyMatch(s -> s.failures() == 0);
+                    boolean traced = session.silences(card.name(), Place.of("panel")).stream().anyMatch(s -> s.failures() == 0);
                     if (traced != spoke.contains(card.id())) {
                         disagreements.add(card.id() + (traced ? " is traced but silent" : " spoke untraced") + " on "
                                 + trial);

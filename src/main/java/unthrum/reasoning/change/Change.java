@@ -1,0 +1,44 @@
+package unthrum.reasoning.change;
+
+import java.util.List;
+import java.util.stream.Stream;
+import unthrum.reasoning.Layup;
+import unthrum.reasoning.Verdict;
+
+/**
+ * The smallest change of one fact, or of two, that has an effect on a panel: with one step less it has not.
+ *
+ * @param turns   what is turned, and to what
+ * @param effects what appears here and at no smaller change of the same fact
+ * @param layup   what is then laid
+ */
+public record Change(List<Turn> turns, Outcome before, Outcome after, List<Effect> effects, Layup layup) {
+
+    /** What a fitter can do about a change. */
+    public enum Use {
+        /** It can be brought about, and brings a layer or a verdict to act on. */
+        ADVICE,
+        /** It is within what a second measurement may find, or nothing was measured yet. */
+        MEASURE,
+        /** It only helps to understand. */
+        UNDERSTANDING
+    }
+
+    /** A fact set to another value. */
+    public record Turn(Lever lever, Object to) {
+    }
+
+    public Use use() {
+        boolean gain = effects.stream().anyMatch(Effect.Gains.class::isInstance)
+                || before.verdict() == Verdict.HOLD || before.verdict() == Verdict.ASK;
+        if (gain && after.verdict() != Verdict.HOLD && lost().findAny().isEmpty()
+                && turns.stream().allMatch(t -> t.lever().how().canChange())) {
+            return Use.ADVICE;
+        }
+        return turns.stream().allMatch(Measured::mayBeFound) ? Use.MEASURE : Use.UNDERSTANDING;
+    }
+
+    private Stream<Effect> lost() {
+        return effects.stream().filter(Effect.Loses.class::isInstance);
+    }
+}

@@ -1,0 +1,108 @@
+package unthrum.reasoning.change;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import unthrum.facts.Fact;
+import unthrum.facts.Place;
+import unthrum.facts.Vehicle;
+import unthrum.material.Catalogue;
+import unthrum.reasoning.Advisor;
+import unthrum.reasoning.PanelAdvice;
+import unthrum.reasoning.derive.Derivation;
+import unthrum.reasoning.derive.PanelDeriver;
+import unthrum.reasoning.derive.PanelFacts;
+import unthrum.reasoning.engine.RuleEngine;
+import unthrum.reasoning.engine.RuleSession;
+import unthrum.reasoning.engine.Silence;
+import unthrum.reasoning.engine.Truths;
+import unthrum.survey.Overrule;
+import unthrum.survey.PanelEntry;
+import unthrum.survey.Survey;
+
+/**
+ * Judges panels of one vehicle again and again, one at a time, as they are or as they might be. No rule joins two
+ * panels, so the vehicle and one panel give the answer that the whole vehicle gives. Not for several threads at once.
+ */
+public final class PanelTrial implements AutoCloseable {
+
+    private final RuleEngine engine;
+    private final Truths truths;
+    private final Advisor advisor;
+    private final PanelFacts vehicle;
+    private final PanelDeriver deriver;
+    private final RuleSession session;
+    private final Map<PanelEntry, PanelAdvice> judged = new HashMap<>();
+    private String before = "";
+
+    public PanelTrial(RuleEngine engine, Catalogue catalogue, Survey survey) {
+        this.engine = engine;
+        this.truths = engine.truths();
+        this.advisor = new Advisor(engine.knowledge(), catalogue);
+        Derivation derivation = new Derivation(engine.knowledge());
+        this.vehicle = derivation.vehicle(survey);
+        this.deriver = derivation.panels(survey, vehicle);
+        this.session = engine.open();
+        session.state("", vehicle.facts());
+    }
+
+    Truths truths() {
+        return truths;
+    }
+
+    RuleEngine engine() {
+        return engine;
+    }
+
+    Advisor advisor() {
+        return advisor;
+    }
+
+    List<Fact> vehicle() {
+        return vehicle.facts();
+    }
+
+    /** The facts of a panel that can be turned. */
+    List<Lever> levers(PanelEntry panel) {
+        return Levers.of(engine.knowledge(), vehicle.the(Vehicle.class).drive(), panel, facts(panel));
+    }
+
+    PanelFacts facts(PanelEntry panel) {
+        return deriver.derive(panel);
+    }
+
+    /** The advice on a panel. */
+    public PanelAdvice advise(PanelEntry panel) {
+        PanelAdvice known = panel.panel().equals(before) ? judged.get(panel) : null;
+        if (known == null) {
+            known = advise(facts(panel), panel.overrules().orElse(List.of()));
+            judged.put(panel, known);
+        }
+        return known;
+    }
+
+    private PanelAdvice advise(PanelFacts facts, List<Overrule> overrules) {
+        state(facts);
+        return advisor.tryOut(facts, session.judgements(c -> true), overrules);
+    }
+
+    private void state(PanelFacts facts) {
+        if (!before.isEmpty() && !before.equals(facts.panel())) {
+            session.state(before, List.of());
+            judged.clear();
+        }
+        before = facts.panel();
+        session.state(facts.panel(), facts.facts());
+    }
+
+    /** Why a rule stays silent on a panel, the nearest miss first. */
+    List<Silence> silences(String rule, PanelFacts facts, Place place) {
+        state(facts);
+        return session.silences(rule, place);
+    }
+
+    @Override
+    public void close() {
+        session.close();
+    }
+}

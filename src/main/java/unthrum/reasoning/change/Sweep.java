@@ -1,0 +1,120 @@
+package unthrum.reasoning.change;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import unthrum.facts.Fact;
+import unthrum.reasoning.Advisor;
+import unthrum.reasoning.PanelAdvice;
+import unthrum.reasoning.derive.PanelFacts;
+import unthrum.reasoning.engine.Truths;
+import unthrum.survey.PanelEntry;
+
+/**
+ * Walks one fact away from today's value and finds every point at which the panel gets something else.
+ *
+ * <p>Every point is looked at, but not every one is judged in full. On a run of points where every test of every rule
+ * gives the same answers and the choice of a layup reads the same facts, the same rules speak; only the values of
+ * limits move, all one way, since a consequence is a difference or product of one component and a threshold. The
+ * layups that they admit are then nested, so a run whose two ends get the same layup gets it everywhere; otherwise the
+ * run is halved.
+ */
+final class Sweep {
+
+    /** A value with the advice on the panel that has it. */
+    record Step(Object value, PanelAdvice advice) {
+    }
+
+    private final PanelTrial trial;
+    private final Truths truths;
+    private final PanelEntry panel;
+    private final Set<Fact> known;
+    private final List<Object> weighed;
+
+    Sweep(PanelTrial trial, Truths truths, PanelEntry panel) {
+        this.trial = trial;
+        this.truths = truths;
+        this.panel = panel;
+        PanelFacts today = trial.facts(panel);
+        this.known = new HashSet<>(today.facts());
+        this.weighed = trial.advisor().weighs(today);
+    }
+
+    /** Where the outcome changes, the nearest to today first; words in their own order, each a step of its own. */
+    List<Step> steps(Lever lever, List<Object> values) {
+        if (!lever.isScale()) {
+            return judged(lever, values);
+        }
+        List<Step> steps = new ArrayList<>();
+        Outcome last = Outcome.of(trial.advise(panel));
+        for (Step step : judged(lever, values)) {
+            Outcome here = Outcome.of(step.advice());
+            if (!here.equals(last)) {
+                steps.add(step);
+                last = here;
+            }
+        }
+        return steps;
+    }
+
+    /**
+     * Every point that was judged in full, in the order of the values: no outcome and no set of rules that speak is
+     * missing among them.
+     */
+    List<Step> judged(Lever lever, List<Object> values) {
+        if (values.isEmpty()) {
+            return List.of();
+        }
+        return lever.isScale() ? runs(lever, values)
+                : values.stream().map(v -> new Step(v, trial.advise(lever.set(panel, v)))).toList();
+    }
+
+    private List<Step> runs(Lever lever, List<Object> values) {
+        List<Step> found = new ArrayList<>();
+        int start = 0;
+        List<Object> footing = footing(lever.set(panel, values.get(0)));
+        for (int i = 1; i <= values.size(); i++) {
+            List<Object> next = i < values.size() ? footing(lever.set(panel, values.get(i))) : null;
+            if (!footing.equals(next)) {
+                Step first = judged(lever, values, start);
+                found.add(first);
+                Step end = judged(lever, values, i - 1);
+                between(lever, values, start, first, i - 1, end, found);
+                found.add(end);
+                start = i;
+                footing = next;
+            }
+        }
+        return found;
+    }
+
+    private void between(Lever lever, List<Object> values, int from, Step first, int to, Step last, List<Step> found) {
+        if (to - from < 2 || first.advice().layup().equals(last.advice().layup())) {
+            return;
+        }
+        int middle = (from + to) / 2;
+        Step half = judged(lever, values, middle);
+        between(lever, values, from, first, middle, half, found);
+        found.add(half);
+        between(lever, values, middle, half, to, last, found);
+    }
+
+    private Step judged(Lever lever, List<Object> values, int index) {
+        return new Step(values.get(index), trial.advise(lever.set(panel, values.get(index))));
+    }
+
+    /** All that decides which rules speak, and what the choice of a layup reads beside the rules. */
+    private List<Object> footing(PanelEntry changed) {
+        PanelFacts facts = trial.facts(changed);
+        Set<Fact> here = new HashSet<>(facts.facts());
+        Set<Class<?>> kinds = new HashSet<>();
+        here.stream().filter(f -> !known.contains(f)).forEach(f -> kinds.add(f.getClass()));
+        known.stream().filter(f -> !here.contains(f)).forEach(f -> kinds.add(f.getClass()));
+        List<Fact> all = new ArrayList<>(trial.vehicle());
+        all.addAll(facts.facts());
+        List<Object> weighs = Collections.disjoint(kinds, Advisor.WEIGHED) ? weighed : trial.advisor().weighs(facts);
+        return List.of(kinds, truths.of(all, kinds), weighs);
+    }
+}

@@ -1,0 +1,26 @@
+package unthrum.reasoning.change;
+
+import java.util.List;
+import java.util.Optional;
+import unthrum.reasoning.PanelAdvice;
+import unthrum.reasoning.change.Change.Turn;
+import unthrum.reasoning.derive.Assumed;
+
+/**
+ * A fact of a panel that nobody has stated, with all that it may turn out to be.
+ *
+ * @param assumed what was taken for it
+ * @param ways    a value for each different thing that the panel may get, today's left out
+ */
+public record Unknown(String panel, Lever lever, Optional<Assumed> assumed, PanelAdvice today, List<Way> ways,
+                      Stakes stakes) {
+
+    /** One way in which it may turn out. */
+    public record Way(Turn turn, PanelAdvice advice, List<Effect> effects) {
+    }
+
+    /** Whether anything hangs on it. */
+    public boolean decides() {
+        return !stakes.isNothing();
+    }
+}

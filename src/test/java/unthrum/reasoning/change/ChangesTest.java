@@ -1,0 +1,128 @@
+package unthrum.reasoning.change;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Label;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.Assume;
+import unthrum.reasoning.change.Change.Turn;
+import unthrum.reasoning.change.Vehicles.Made;
+import unthrum.survey.PanelEntry;
+
+@Label("What would change a panel")
+class ChangesTest {
+
+    @Provide
+    Arbitrary<Made> panels() {
+        return Vehicles.panels();
+    }
+
+    @Property(tries = 12, shrinking = ShrinkingMode.OFF)
+    @Label("each stated change, made and judged anew, does what is said of it")
+    void doesWhatItSays(@ForAll("panels") Made made) {
+        try (PanelTrial trial = made.trial()) {
+            for (Change change : new Changes(trial, made.panel()).single()) {
+                assertThat(effects(made, change.turns().get(0).lever(), change.turns().get(0).to()))
+                        .as("%s", change).containsAll(change.effects()).isNotEmpty();
+            }
+        }
+    }
+
+    @Property(tries = 12, shrinking = ShrinkingMode.OFF)
+    @Label("one step less of the same fact does not yet do it")
+    void notOneStepLess(@ForAll("panels") Made made) {
+        try (PanelTrial trial = made.trial()) {
+            for (Change change : new Changes(trial, made.panel()).single()) {
+                Turn turn = change.turns().get(0);
+                List<Object> smaller = smaller(turn);
+                if (!smaller.isEmpty()) {
+                    assertThat(effects(made, turn.lever(), smaller.get(smaller.size() - 1)))
+                            .as("%s", change).doesNotContainAnyElementsOf(change.effects());
+                }
+            }
+        }
+    }
+
+    @Property(tries = 4, shrinking = ShrinkingMode.OFF)
+    @Label("no smaller change of the same fact does it, and none is left out: judging every step finds the same")
+    void everyStep(@ForAll("panels") Made made) {
+        try (PanelTrial trial = made.trial(); PanelTrial each = made.trial()) {
+            Changes changes = new Changes(trial, made.panel());
+            for (Lever lever : changes.levers()) {
+                if (lever.isScale()) {
+                    List<String> scanned = new ArrayList<>(scanned(each, made.panel(), lever, true));
+                    scanned.addAll(scanned(each, made.panel(), lever, false));
+                    assertThat(changes.of(lever)).extracting(c -> c.turns().get(0).to() + " " + c.effects())
+                            .as(lever.name()).containsExactlyElementsOf(scanned);
+                }
+            }
+        }
+    }
+
+    @Property(tries = 6, shrinking = ShrinkingMode.OFF)
+    @Label("two changes together bring a layer that no single one brings, and each is needed")
+    void pairs(@ForAll("panels") Made made) {
+        try (PanelTrial trial = made.trial()) {
+            Changes changes = new Changes(trial, made.panel());
+            List<Change> single = changes.single();
+            for (Change pair : changes.pairs(single)) {
+                assertThat(pair.turns()).hasSize(2);
+                Set<Effect> alone = new HashSet<>();
+                pair.turns().forEach(t -> alone.addAll(effects(made, t.lever(), t.to())));
+                assertThat(pair.effects()).as("%s", pair).anyMatch(e -> e instanceof Effect.Gains && !alone.contains(e));
+                PanelEntry both = Edits.apply(made.panel(), pair.turns());
+                assertThat(judged(made, both)).isEqualTo(pair.after());
+            }
+        }
+    }
+
+    @Property(tries = 20, shrinking = ShrinkingMode.OFF)
+    @Label("a fact set to what it is today changes nothing once it is stated")
+    void todayChangesNothing(@ForAll("panels") Made made) {
+        try (PanelTrial trial = made.trial()) {
+            List<Lever> stated = new Changes(trial, made.panel()).levers().stream().filter(Lever::stated).toList();
+            Assume.that(!stated.isEmpty());
+            for (Lever lever : stated) {
+                assertThat(effects(made, lever, lever.today().orElseThrow())).as(lever.name()).isEmpty();
+            }
+        }
+    }
+
+    private static List<Object> smaller(Turn turn) {
+        return turn.lever().isScale() ? turn.lever().scale(Measured.upward(turn)).stream()
+                .takeWhile(v -> !v.equals(turn.to())).toList() : List.of();
+    }
+
+    private static List<String> scanned(PanelTrial trial, PanelEntry panel, Lever lever, boolean upward) {
+        Outcome today = Outcome.of(trial.advise(panel));
+        Set<Effect> seen = new HashSet<>();
+        List<String> found = new ArrayList<>();
+        for (Object value : lever.scale(upward)) {
+            List<Effect> fresh = Effect.between(today, Outcome.of(trial.advise(lever.set(panel, value)))).stream()
+                    .filter(seen::add).toList();
+            if (!fresh.isEmpty()) {
+                found.add(value + " " + fresh);
+            }
+        }
+        return found;
+    }
+
+    /** Judged in a session of its own that has seen no other panel. */
+    private static Outcome judged(Made made, PanelEntry panel) {
+        try (PanelTrial fresh = made.trial()) {
+            return Outcome.of(fresh.advise(panel));
+        }
+    }
+
+    private static List<Effect> effects(Made made, Lever lever, Object value) {
+        return Effect.between(judged(made, made.panel()), judged(made, lever.set(made.panel(), value)));
+    }
+}

@@ -1,0 +1,88 @@
+package unthrum.reasoning.change;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.stream.Stream;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import unthrum.knowledge.Knowledge;
+import unthrum.material.Catalogue;
+import unthrum.reasoning.engine.RuleEngine;
+import unthrum.survey.PanelEntry;
+import unthrum.survey.Survey;
+import unthrum.survey.SurveyReader;
+
+/** The vehicles of the scenarios, and panels made from theirs by turning some of their facts. */
+final class Vehicles {
+
+    static final Knowledge KNOWLEDGE = Knowledge.load();
+    static final Catalogue CATALOGUE = Catalogue.load();
+    static final RuleEngine ENGINE = new RuleEngine(KNOWLEDGE);
+    static final List<Path> FILES = files();
+    private static final Map<Path, Survey> SURVEYS = new HashMap<>();
+    private static final int MOST_TURNS = 3;
+
+    private Vehicles() {
+    }
+
+    /** A panel of a vehicle, as it is in no scenario. */
+    record Made(Survey survey, PanelEntry panel) {
+        PanelTrial trial() {
+            return new PanelTrial(ENGINE, CATALOGUE, survey);
+        }
+
+        @Override
+        public String toString() {
+            return survey.survey() + ": " + panel;
+        }
+    }
+
+    static Survey survey(Path file) {
+        return SURVEYS.computeIfAbsent(file, SurveyReader::read);
+    }
+
+    static PanelTrial trial(Survey survey) {
+        return new PanelTrial(ENGINE, CATALOGUE, survey);
+    }
+
+    /** Any panel of any scenario with up to three of its facts turned to other values. */
+    static Arbitrary<Made> panels() {
+        return Arbitraries.randoms().map(Vehicles::made);
+    }
+
+    private static Made made(Random random) {
+        Survey survey = survey(FILES.get(random.nextInt(FILES.size())));
+        PanelEntry panel = survey.panels().get(random.nextInt(survey.panels().size()));
+        try (PanelTrial trial = trial(survey)) {
+            for (int turn = random.nextInt(MOST_TURNS + 1); turn > 0; turn--) {
+                List<Lever> levers = trial.levers(panel);
+                panel = turned(panel, levers.get(random.nextInt(levers.size())), random);
+            }
+        }
+        return new Made(survey, panel);
+    }
+
+    private static PanelEntry turned(PanelEntry panel, Lever lever, Random random) {
+        List<Object> values = new ArrayList<>(lever.words());
+        if (lever.isScale()) {
+            values.addAll(lever.scale(true));
+            values.addAll(lever.scale(false));
+        }
+        return values.isEmpty() ? panel : lever.set(panel, values.get(random.nextInt(values.size())));
+    }
+
+    private static List<Path> files() {
+        try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
+            return files.sorted().toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
