@@ -107,7 +107,7 @@ final class LayupSearch {
 
     private List<Double> returns(Layer layer, Patch patch) {
         return panel.facts().all(Bay.class).filter(b -> layer == Layer.DAMPING && b.place().equals(patch.place()))
-                .findFirst().map(b -> PartCover.returns(b, DampingSheet.skin(panel.facts().the(Panel.class)).skin(),
+                .findFirst().map(b -> PartCover.returns(b, MetalSheet.of(panel.facts().the(Panel.class)).skin(),
                         patch.coverage())).orElse(List.of(1.0));
     }
 

@@ -20,7 +20,6 @@ import unthrum.physics.Sheet;
 import unthrum.physics.Skin;
 import unthrum.physics.Support;
 import unthrum.survey.Curve;
-import unthrum.survey.Metal;
 import unthrum.survey.Tap;
 
 /** Cuts a panel into bays and computes how each rings and what damping could do for it. */
@@ -34,9 +33,13 @@ final class BayDeriver {
         this.demand = demand;
     }
 
-    List<Bay> bays(Panel panel, List<Rib> ribs, Optional<List<Tap>> taps) {
+    /** A bay with the modes behind its numbers. */
+    record Derived(Bay bay, BayModes modes) {
+    }
+
+    List<Derived> bays(Panel panel, List<Rib> ribs, Optional<List<Tap>> taps) {
         BayGrid grid = BayGrid.of(panel.length(), panel.width(), ribs);
-        List<Bay> bays = new ArrayList<>();
+        List<Derived> bays = new ArrayList<>();
         for (BayGrid.Span across : grid.alongWidth()) {
             for (BayGrid.Span along : grid.alongLength()) {
                 bays.add(bay(panel, along, across, bays.size(), taps));
@@ -45,20 +48,21 @@ final class BayDeriver {
         return bays;
     }
 
-    private Bay bay(Panel panel, BayGrid.Span along, BayGrid.Span across, int index, Optional<List<Tap>> taps) {
+    private Derived bay(Panel panel, BayGrid.Span along, BayGrid.Span across, int index, Optional<List<Tap>> taps) {
         unthrum.physics.Bay shape = shape(panel, along.length(), across.length());
-        Sheet sheet = sheet(panel);
+        Sheet sheet = MetalSheet.of(panel);
         Estimate<Ringing> ringing = ringing(sheet.skin(), shape, along.clampedEnds(), across.clampedEnds());
         Estimate<Coverage> coverage = Coverage.of(sheet.skin(), shape, Support.HINGED_SLIDING);
         double enough = enoughCover(ringing, coverage);
         boolean known = ringing.isWithin() && coverage.isWithin();
         Band range = known ? ringing.value().frequency() : null;
-        return new Bay(panel.name(), index + 1, along.length(), across.length(),
+        Bay bay = new Bay(panel.name(), index + 1, along.length(), across.length(),
                 Math.min(along.length(), across.length()), along.length() * across.length(), tap(taps, index),
                 known ? range.lower() : Double.NaN, known ? range.upper() : Double.NaN,
                 known ? ringing.value().greatestBendingShare() : Double.NaN, enough,
                 known ? gain(sheet, ringing.value(), coverage.value().share(enough)) : Double.NaN,
                 demand.drive(sheet.skin(), shape), 0, assumed(panel, taps));
+        return new Derived(bay, new BayModes(bay.place(), shape, ringing));
     }
 
     /** The knee of the first mode's curve; a mode of several waves has no single middle, so the usual share serves. */
@@ -85,10 +89,6 @@ final class BayDeriver {
             assumed.addAll(Set.of("lowest", "highest", "bendingShare", "gain", "drive"));
         }
         return Set.copyOf(assumed);
-    }
-
-    static Sheet sheet(Panel panel) {
-        return panel.metal() == Metal.STEEL ? Sheet.steel(panel.gauge()) : Sheet.aluminium(panel.gauge());
     }
 
     /** The bay keeps the curvature of the whole panel. */
