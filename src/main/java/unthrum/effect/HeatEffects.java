@@ -84,7 +84,7 @@ final class HeatEffects {
     private List<Heated> atPeak() {
         Stack full = stacks.get(0);
         HeatPath path = path(full);
-        Climate peak = Climate.hotMetal(panel, heat.peak(), knowledge.number("heat/closed-vehicle"));
+        Climate peak = Climate.hotMetal(panel, heat.peak(), knowledge.number("usual/closed-vehicle"));
         Optional<HeatFlow> flow = path.in(peak);
         List<Heated> heated = new ArrayList<>();
         for (Material material : full.layers()) {

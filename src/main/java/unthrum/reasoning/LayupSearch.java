@@ -18,6 +18,7 @@ import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
 import unthrum.material.Layer;
 import unthrum.material.Material;
+import unthrum.reasoning.derive.MetalSheet;
 import unthrum.reasoning.engine.Judgement;
 
 /**

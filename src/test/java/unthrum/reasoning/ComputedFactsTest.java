@@ -2,6 +2,8 @@ package unthrum.reasoning;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -18,11 +20,16 @@ import unthrum.facts.Leak;
 import unthrum.facts.Limit;
 import unthrum.facts.Sun;
 import unthrum.knowledge.Knowledge;
+import unthrum.physics.Coverage;
+import unthrum.physics.Sheet;
+import unthrum.physics.Support;
+import unthrum.reading.YamlReader;
 import unthrum.reasoning.derive.Derivation;
 import unthrum.reasoning.engine.Judgement;
 import unthrum.reasoning.engine.Reason;
 import unthrum.reasoning.engine.RuleEngine;
 import unthrum.reasoning.engine.RuleSession;
+import unthrum.survey.Survey;
 
 /** Computed numbers, not surveyed ones, decide these rules; each speaks on one side of its number and not on the other. */
 @DisplayName("What is computed changes the plan")
@@ -54,22 +61,43 @@ class ComputedFactsTest {
         assertThat(reasons(rule, false)).as(subject).isEmpty();
     }
 
+    @ParameterizedTest(name = "{0} by {1} mm")
+    @CsvSource({"900, 700", "1200, 400", "1500, 300"})
+    @DisplayName("the share of a bay that is covered is the knee of its own curve")
+    void coverage(int length, int width) {
+        double knee = Coverage.knee(Coverage.of(Sheet.steel(0.0008).skin(),
+                unthrum.physics.Bay.flat(length / 1000.0, width / 1000.0), Support.HINGED_SLIDING).value()::share,
+                KNOWLEDGE.number("damping/knee"));
+        assertThat(coverLimits(length, width)).isNotEmpty().containsOnly(knee);
+    }
+
     @Test
-    @DisplayName("the share of a bay that is covered is the computed knee of its curve")
-    void coverage() {
-        List<Judgement> limits = TRIALS.stream().filter(t -> t.speaks() && t.rule().equals("damping/middle-first"))
-                .flatMap(t -> judgements(t).stream()).filter(j -> j.conclusion() instanceof Limit l
-                        && l.bound() == Limit.Bound.COVERAGE).toList();
-        double habit = KNOWLEDGE.number("usual/cover");
-        assertThat(limits).isNotEmpty().allSatisfy(j -> assertThat(((Limit) j.conclusion()).value())
-                .isBetween(0.2, 0.6).isNotEqualTo(habit));
+    @DisplayName("bays of other proportions are covered by other shares")
+    void noHabit() {
+        assertThat(coverLimits(900, 700)).doesNotContainAnyElementsOf(coverLimits(1500, 300));
+    }
+
+    private static List<Double> coverLimits(int length, int width) {
+        String text = """
+                survey: bay
+                vehicle: {body: van, drive: diesel, use: daily}
+                aims: [road drumming]
+                panels:
+                  - {panel: p, zone: side, size: [%d mm, %d mm], skin: {metal: steel, gauge: 0.8 mm},
+                     shape: {curve: flat}, ribs: none, tap: rings}
+                """.formatted(length, width);
+        Survey survey = YamlReader.read("bay", new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)),
+                Survey.class);
+        return judgements(survey).stream().filter(j -> j.reasons().stream()
+                        .anyMatch(r -> r.rule().id().equals("damping/middle-first")))
+                .map(j -> ((Limit) j.conclusion()).value()).toList();
     }
 
     @Test
     @DisplayName("at least six rules in all compare one")
     void count() {
         Set<String> rules = new TreeSet<>();
-        TRIALS.stream().filter(Examples.Trial::speaks).forEach(t -> judgements(t).stream()
+        TRIALS.stream().filter(Examples.Trial::speaks).forEach(t -> judgements(t.survey()).stream()
                 .flatMap(j -> j.reasons().stream()).filter(ComputedFactsTest::usesComputed)
                 .forEach(r -> rules.add(r.rule().id())));
         assertThat(rules).hasSizeGreaterThanOrEqualTo(6);
@@ -83,13 +111,13 @@ class ComputedFactsTest {
 
     private static List<Reason> reasons(String rule, boolean speaks) {
         return TRIALS.stream().filter(t -> t.rule().equals(rule) && t.speaks() == speaks)
-                .flatMap(t -> judgements(t).stream()).flatMap(j -> j.reasons().stream())
+                .flatMap(t -> judgements(t.survey()).stream()).flatMap(j -> j.reasons().stream())
                 .filter(r -> r.rule().id().equals(rule)).toList();
     }
 
-    private static List<Judgement> judgements(Examples.Trial trial) {
+    private static List<Judgement> judgements(Survey survey) {
         try (RuleSession session = ENGINE.open()) {
-            new Derivation(KNOWLEDGE).of(trial.survey()).forEach(b -> session.state(b.panel(), b.facts()));
+            new Derivation(KNOWLEDGE).of(survey).forEach(b -> session.state(b.panel(), b.facts()));
             return session.judgements(c -> true);
         }
     }
