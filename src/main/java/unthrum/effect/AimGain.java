@@ -56,10 +56,13 @@ public record AimGain(Aim aim, List<Estimate<? extends Gain>> gains) {
     /**
      * Area of metal on which room air meets a face below its dew point, m².
      *
-     * @param worst least margin over the dew point on any panel afterwards, K
+     * @param depthBefore K by which such faces lie below it, on average over all panels
+     * @param worst       least margin over the dew point on any panel afterwards, K
      */
     public record DrierFaces(@Measured(Dimension.AREA) double wetBefore,
-                             @Measured(Dimension.AREA) double wetAfter, @Measured(Dimension.NUMBER) double worst,
+                             @Measured(Dimension.AREA) double wetAfter,
+                             @Measured(Dimension.NUMBER) double depthBefore,
+                             @Measured(Dimension.NUMBER) double depthAfter, @Measured(Dimension.NUMBER) double worst,
                              String worstPanel) implements Gain {
     }
 }

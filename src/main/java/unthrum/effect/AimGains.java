@@ -148,12 +148,15 @@ final class AimGains {
         if (told.isEmpty()) {
             return Estimate.outside(panels.get(0).effect().heat().dew().reason());
         }
-        Comparator<Known> byMargin = Comparator.comparingDouble(p -> dew(p).marginTreated());
-        Known worst = told.stream().min(byMargin).orElseThrow();
-        return Estimate.within(new DrierFaces(
-                told.stream().mapToDouble(p -> dew(p).wetBare() * p.panel().area()).sum(),
-                told.stream().mapToDouble(p -> dew(p).wetTreated() * p.panel().area()).sum(), dew(worst).marginTreated(),
-                worst.name()));
+        Known worst = told.stream().min(Comparator.comparingDouble(p -> dew(p).treated().coldest())).orElseThrow();
+        double area = over(told, d -> 1.0);
+        return Estimate.within(new DrierFaces(over(told, d -> d.bare().share()), over(told, d -> d.treated().share()),
+                over(told, d -> d.bare().depth()) / area, over(told, d -> d.treated().depth()) / area,
+                dew(worst).treated().coldest() - dew(worst).dewPoint(), worst.name()));
+    }
+
+    private static double over(List<Known> panels, Function<Dew, Double> share) {
+        return panels.stream().mapToDouble(p -> share.apply(dew(p)) * p.panel().area()).sum();
     }
 
     private static Dew dew(Known panel) {

@@ -48,28 +48,27 @@ public record HeatEffect(Estimate<Flow> summer, Estimate<Flow> winter, List<Heat
     }
 
     /**
-     * The coldest face that room air reaches, bare strips among them, in the coldest weather.
+     * Water from room air in the coldest weather.
      *
-     * @param wetBare    share of the panel on which such a face lies below the dew point without layers
-     * @param wetTreated the same with them
      * @param faces every face under the fullest stack, from the metal's inner side inward
      */
-    public record Dew(
-            @Measured(Dimension.TEMPERATURE) double dewPoint,
-            @Measured(Dimension.TEMPERATURE) double coldestBare,
-            @Measured(Dimension.TEMPERATURE) double coldestTreated,
-            @Measured(Dimension.SHARE) double wetBare,
-            @Measured(Dimension.SHARE) double wetTreated,
-            List<Face> faces) {
+    public record Dew(@Measured(Dimension.TEMPERATURE) double dewPoint, Wet bare, Wet treated, List<Face> faces) {
 
-        /** K above the dew point; negative where it gets wet. */
-        public double marginBare() {
-            return coldestBare - dewPoint;
+        /** The coldest face that room air reaches where the stack is fullest. */
+        public double coldestCovered() {
+            return faces.stream().filter(Face::reached).mapToDouble(Face::temperature).min().orElseThrow();
         }
+    }
 
-        public double marginTreated() {
-            return coldestTreated - dewPoint;
-        }
+    /**
+     * How wet a panel gets, bare strips among it.
+     *
+     * @param coldest face that room air reaches
+     * @param share   of the panel on which such a face lies below the dew point
+     * @param depth   K by which it lies below, on average over the whole panel
+     */
+    public record Wet(@Measured(Dimension.TEMPERATURE) double coldest, @Measured(Dimension.SHARE) double share,
+                      @Measured(Dimension.NUMBER) double depth) {
     }
 
     /**

@@ -3,11 +3,13 @@ package unthrum.effect;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import unthrum.effect.HeatEffect.Dew;
 import unthrum.effect.HeatEffect.Face;
 import unthrum.effect.HeatEffect.Flow;
 import unthrum.effect.HeatEffect.Heated;
+import unthrum.effect.HeatEffect.Wet;
 import unthrum.facts.Heat;
 import unthrum.facts.Panel;
 import unthrum.facts.Room;
@@ -102,19 +104,32 @@ final class HeatEffects {
         if (Double.isNaN(vehicle.dewPoint())) {
             return Estimate.outside("the dew point lies outside the range of the formula");
         }
-        List<Face> bare = faces(Stack.of(panel, Layup.NOTHING).get(0), winter);
-        List<List<Face>> strips = stacks.stream().map(s -> faces(s, winter)).toList();
-        if (bare.isEmpty() || strips.stream().anyMatch(List::isEmpty)) {
-            return Estimate.outside(TOO_DEEP);
-        }
-        double wet = 0;
-        for (int i = 0; i < strips.size(); i++) {
-            wet += wet(strips.get(i)) ? stacks.get(i).share() : 0;
-        }
-        return Estimate.within(new Dew(vehicle.dewPoint(), coldest(List.of(bare)), coldest(strips), wet(bare) ? 1 : 0,
-                wet, strips.get(0)));
+        Optional<Wet> bare = wet(Stack.of(panel, Layup.NOTHING), winter);
+        Optional<Wet> treated = wet(stacks, winter);
+        return bare.isPresent() && treated.isPresent()
+                ? Estimate.within(new Dew(vehicle.dewPoint(), bare.get(), treated.get(), faces(stacks.get(0), winter)))
+                : Estimate.outside(TOO_DEEP);
     }
 
+    private Optional<Wet> wet(List<Stack> strips, Climate winter) {
+        double coldest = Double.POSITIVE_INFINITY;
+        double share = 0;
+        double depth = 0;
+        for (Stack strip : strips) {
+            OptionalDouble face = faces(strip, winter).stream().filter(Face::reached).mapToDouble(Face::temperature)
+                    .min();
+            if (face.isEmpty()) {
+                return Optional.empty();
+            }
+            double below = vehicle.dewPoint() - face.getAsDouble();
+            coldest = Math.min(coldest, face.getAsDouble());
+            share += below > 0 ? strip.share() : 0;
+            depth += Math.max(0, below) * strip.share();
+        }
+        return Optional.of(new Wet(coldest, share, depth));
+    }
+
+    /** Nothing where the gap is too deep. */
     private List<Face> faces(Stack stack, Climate winter) {
         HeatPath path = path(stack);
         return path.in(winter).map(flow -> {
@@ -122,14 +137,5 @@ final class HeatEffects {
             return IntStream.range(0, path.names().size()).mapToObj(i -> new Face(path.names().get(i),
                     flow.faces().get(i + 1), wet.margins().get(i + 1), path.reached(i))).toList();
         }).orElse(List.of());
-    }
-
-    private static boolean wet(List<Face> faces) {
-        return faces.stream().anyMatch(Face::wet);
-    }
-
-    private static double coldest(List<List<Face>> strips) {
-        return strips.stream().flatMap(List::stream).filter(Face::reached).mapToDouble(Face::temperature).min()
-                .orElseThrow();
     }
 }

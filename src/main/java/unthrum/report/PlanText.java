@@ -53,12 +53,13 @@ public final class PlanText {
         page.blank();
         page.heading("Panel by panel");
         shown().forEach(p -> {
-            new PanelText(p, shared.rules()).print(page);
+            new PanelText(p, plan.effects().panel(p.name()).orElseThrow(), shared.rules()).print(page);
             page.blank();
         });
         if (panels.isEmpty()) {
             shared.print(page);
             wholeJob();
+            new EffectText(plan.effects()).print(page);
             new ShoppingText(plan).print(page);
         }
     }

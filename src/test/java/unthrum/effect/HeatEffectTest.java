@@ -114,10 +114,10 @@ class HeatEffectTest {
         void dry() {
             Dew dew = heat(BENCH.laid("open-roof", 1, "nitrile-foam-19")).dew().value();
             assertThat(dew.dewPoint()).isCloseTo(9.3, offset(0.05));
-            assertThat(dew.coldestBare()).isCloseTo(-1.4, offset(0.05));
-            assertThat(dew.coldestTreated()).isCloseTo(15.5, offset(0.05));
-            assertThat(dew.wetBare()).isEqualTo(1);
-            assertThat(dew.wetTreated()).isZero();
+            assertThat(dew.bare().coldest()).isCloseTo(-1.4, offset(0.05));
+            assertThat(dew.treated().coldest()).isCloseTo(15.5, offset(0.05));
+            assertThat(dew.bare().share()).isEqualTo(1);
+            assertThat(dew.treated().share()).isZero();
             assertThat(dew.faces()).extracting(Face::reached).containsExactly(false, true);
         }
 
@@ -127,15 +127,16 @@ class HeatEffectTest {
             Dew dew = heat(BENCH.laid("open-roof", 1, "nitrile-foam-6-loose")).dew().value();
             assertThat(dew.faces()).extracting(Face::reached).containsExactly(true, true);
             assertThat(dew.faces().get(0).wet()).isTrue();
-            assertThat(dew.wetTreated()).isEqualTo(1);
+            assertThat(dew.treated().share()).isEqualTo(1);
         }
 
         @Test
         @DisplayName("settles on the strip that stays bare")
         void strip() {
             Dew dew = heat(BENCH.laid("open-roof", 0.9, "nitrile-foam-19")).dew().value();
-            assertThat(dew.wetTreated()).isCloseTo(0.1, offset(1e-9));
-            assertThat(dew.marginTreated()).isEqualTo(dew.marginBare());
+            assertThat(dew.treated().share()).isCloseTo(0.1, offset(1e-9));
+            assertThat(dew.treated().coldest()).isEqualTo(dew.bare().coldest());
+            assertThat(dew.treated().depth()).isCloseTo(0.1 * (9.3 + 1.4), offset(0.02));
         }
 
         @Test
