@@ -128,8 +128,8 @@ final class AimGains {
         for (ThirdOctave band : Barriers.BANDS) {
             Walls.of(wall, band).better().ifPresent(b -> gains.add(Estimate.within(b)));
         }
-        return gains.isEmpty() ? List.of(Estimate.outside("the panels next to the source ring too high for the mass law"))
-                : gains;
+        return gains.isEmpty()
+                ? List.of(Estimate.outside("the panels next to the source ring too high for the mass law")) : gains;
     }
 
     private Estimate<LessHeat> heat(Function<HeatEffect, Estimate<Flow>> season) {

@@ -44,7 +44,9 @@ class PlanEffectsTest {
         Plan plan = plans.get(scenario);
         assertThat(plan.effects().panels()).extracting(PanelEffect::panel)
                 .isEqualTo(plan.panels().stream().map(PlannedPanel::name).toList());
-        assertThat(plan.effects().vehicle().load().mass()).isCloseTo(plan.totals().mass(), offset(0.01));
+        // the totals count each quarter of a patch in whole grams, rounded up
+        assertThat(plan.effects().vehicle().load().mass()).isLessThanOrEqualTo(plan.totals().mass())
+                .isCloseTo(plan.totals().mass(), offset(0.1));
         assertThat(plan.effects().vehicle().gains()).extracting(AimGain::aim).isEqualTo(plan.survey().aims());
         assertThat(plan.effects().vehicle().gains()).allSatisfy(g -> assertThat(g.gains()).isNotEmpty());
     }
@@ -79,7 +81,8 @@ class PlanEffectsTest {
     void words(String scenario) {
         Plan plan = plans.get(scenario);
         String text = PlanText.of(plan, List.of(), 100, Style.PLAIN);
-        String brings = text.substring(text.indexOf("What it brings"), text.indexOf("Shopping and totals"));
+        String brings = text.substring(text.indexOf("What it brings"), text.indexOf("Shopping and totals"))
+                .replaceAll("\\s+", " ");
         assertThat(brings).contains(plan.effects().vehicle().weakestWall().orElseThrow().panel())
                 .contains(plan.effects().vehicle().loudestBay().orElseThrow().place().panel())
                 .contains("none of this is a level in the cabin").contains("about").doesNotContain("NaN");
