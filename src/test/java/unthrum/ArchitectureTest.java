@@ -30,6 +30,7 @@ class ArchitectureTest {
                 .layer("facts").definedBy("unthrum.facts..")
                 .layer("knowledge").definedBy("unthrum.knowledge..")
                 .layer("reasoning").definedBy("unthrum.reasoning..")
+                .layer("effect").definedBy("unthrum.effect..")
                 .layer("plan").definedBy("unthrum.plan..")
                 .whereLayer("reading").mayNotAccessAnyLayer()
                 .whereLayer("physics").mayNotAccessAnyLayer()
@@ -39,6 +40,8 @@ class ArchitectureTest {
                 .whereLayer("knowledge").mayOnlyAccessLayers("reading", "survey", "material", "facts")
                 .whereLayer("reasoning")
                 .mayOnlyAccessLayers("reading", "survey", "material", "facts", "knowledge", "physics")
+                .whereLayer("effect").mayOnlyAccessLayers("reading", "survey", "material", "facts", "knowledge",
+                        "physics", "reasoning")
                 .because("data goes one way, from the survey to the page")
                 .check(OURS);
     }

@@ -3,6 +3,7 @@ package unthrum.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import unthrum.effect.Effects;
 import unthrum.facts.Caution;
 import unthrum.facts.Conclusion;
 import unthrum.facts.Duty;
@@ -19,9 +20,11 @@ import unthrum.survey.Survey;
  * @param shopping what must be bought and what the shelf gives
  * @param totals   mass and money against the limits
  * @param shares   how what there is was shared
+ * @param effects  what the layers do, before and after
  */
 public record Plan(Survey survey, PanelFacts vehicle, List<Judgement> forAll, List<PlannedPanel> panels,
-                   List<Purchase> shopping, Totals totals, Shares shares) {
+                   List<Purchase> shopping, Totals totals, Shares shares,
+                   Effects effects) {
 
     public Optional<PlannedPanel> panel(String name) {
         return panels.stream().filter(p -> p.name().equals(name)).findFirst();

@@ -1,6 +1,10 @@
 package unthrum.plan;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import unthrum.effect.Treated;
+import unthrum.facts.Place;
 import unthrum.reasoning.Layup;
 import unthrum.reasoning.PanelAdvice;
 import unthrum.reasoning.Verdict;
@@ -21,6 +25,15 @@ public record PlannedPanel(PanelAdvice advice, Layup layup, List<LeftOut> leftOu
     /** The advice on what is really laid: its duties, what it serves and what it leaves unserved. */
     public PanelAdvice asPlanned() {
         return advice.with(layup);
+    }
+
+    /** The panel as it will be: on a held panel no hole is closed, nor one for which no piece is left. */
+    public Treated treated() {
+        Set<Place> open = leftOut.stream().map(l -> l.patch().place()).collect(Collectors.toSet());
+        Set<Place> closed = verdict() == Verdict.HOLD ? Set.of() : advice.closings().stream()
+                .filter(c -> c.piece().isPresent()).map(c -> c.opening().place()).filter(p -> !open.contains(p))
+                .collect(Collectors.toSet());
+        return new Treated(advice.panel().facts(), layup, closed);
     }
 
     /** The advice's verdict, unless sharing took the last layer away. */

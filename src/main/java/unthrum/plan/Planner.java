@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import unthrum.effect.EffectCalculator;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
 import unthrum.reasoning.Advisor;
@@ -40,7 +41,8 @@ public final class Planner {
             own.addAll(vehicle);
             advice.add(advisor.advise(facts, own, survey.panels().get(i - 1).overrules().orElse(List.of())));
         }
-        return new Sharing(survey, catalogue).share(bundles.get(0), vehicle, HouseSet.settle(advice));
+        EffectCalculator effects = new EffectCalculator(knowledge, survey, bundles.get(0));
+        return new Sharing(survey, catalogue, effects).share(bundles.get(0), vehicle, HouseSet.settle(advice));
     }
 
     private Map<String, List<Judgement>> judgements(List<PanelFacts> bundles) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import unthrum.effect.EffectCalculator;
 import unthrum.facts.Limit;
 import unthrum.material.Catalogue;
 import unthrum.material.Material;
@@ -33,10 +34,12 @@ final class Sharing {
 
     private final Survey survey;
     private final Catalogue catalogue;
+    private final EffectCalculator effects;
 
-    Sharing(Survey survey, Catalogue catalogue) {
+    Sharing(Survey survey, Catalogue catalogue, EffectCalculator effects) {
         this.survey = survey;
         this.catalogue = catalogue;
+        this.effects = effects;
     }
 
     Plan share(PanelFacts vehicle, List<Judgement> forAll, List<PanelAdvice> advice) {
@@ -50,7 +53,8 @@ final class Sharing {
             panels.add(planned(advice.get(room), room, problem, settled.allotment, book, limits));
         }
         return new Plan(survey, vehicle, forAll, panels, Shopping.of(problem, settled.allotment),
-                totals(settled.allotment.use(), forAll), book.shares(settled.proof));
+                totals(settled.allotment.use(), forAll), book.shares(settled.proof),
+                effects.of(panels.stream().map(PlannedPanel::treated).toList()));
     }
 
     private record Settled(Allotment allotment, Proof proof) {

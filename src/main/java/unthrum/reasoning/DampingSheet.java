@@ -8,29 +8,25 @@ import unthrum.material.Material.DampingData.Point;
 import unthrum.physics.Damping;
 import unthrum.physics.Sheet;
 import unthrum.physics.Viscoelastic;
-import unthrum.survey.Metal;
+import unthrum.reasoning.derive.MetalSheet;
 
-/** A damping material of the catalogue on a skin, at a temperature. */
-record DampingSheet(Material material, double facingDensity) {
+/** A damping material of the catalogue on a skin, at a temperature and its data's own reference frequency. */
+public record DampingSheet(Material material, double facingDensity) {
 
     /** Poisson's ratio of a metal facing, from memory. */
     private static final double FACING_POISSON = 0.33;
 
     /** The treated skin at a temperature (°C) for bending at a frequency (Hz); beyond the data the nearest point. */
-    Damping.Composite on(Panel panel, double celsius, double frequency) {
+    public Damping.Composite on(Panel panel, double celsius, double frequency) {
         DampingData data = material.damping().orElseThrow();
         Viscoelastic core = at(data.points(), celsius);
-        Sheet skin = skin(panel);
+        Sheet skin = MetalSheet.of(panel);
         double thickness = material.thickness().si() - data.facing().si();
         if (data.facing().si() == 0) {
             return Damping.free(skin, core.youngsModulus(), core.lossFactor(), thickness);
         }
         Sheet facing = new Sheet(data.facingModulus().si(), FACING_POISSON, facingDensity, data.facing().si());
         return Damping.constrained(skin, core, thickness, facing, Damping.waveNumberSquared(skin.skin(), frequency));
-    }
-
-    static Sheet skin(Panel panel) {
-        return panel.metal() == Metal.STEEL ? Sheet.steel(panel.gauge()) : Sheet.aluminium(panel.gauge());
     }
 
     private static Viscoelastic at(List<Point> points, double celsius) {

@@ -17,6 +17,7 @@ import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
 import unthrum.material.Layer;
 import unthrum.material.Material;
+import unthrum.reasoning.derive.MetalSheet;
 import unthrum.reasoning.engine.Judgement;
 
 /**
@@ -122,7 +123,7 @@ final class LayupSearch {
 
     private List<Double> returns(Layer layer, Patch patch) {
         return panel.facts().all(Bay.class).filter(b -> layer == Layer.DAMPING && b.place().equals(patch.place()))
-                .findFirst().map(b -> PartCover.returns(b, DampingSheet.skin(panel.facts().the(Panel.class)).skin(),
+                .findFirst().map(b -> PartCover.returns(b, MetalSheet.of(panel.facts().the(Panel.class)).skin(),
                         patch.coverage())).orElse(List.of(1.0));
     }
 

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import unthrum.effect.PanelEffect;
 import unthrum.facts.Question;
 import unthrum.facts.Veto;
 import unthrum.material.Layer;
@@ -29,6 +30,7 @@ final class PanelText {
 
     private final PlannedPanel planned;
     private final PanelAdvice advice;
+    private final PanelEffect effect;
     private final Set<String> toldElsewhere;
     private final Sentences sentences;
     private final LayupWords words;
@@ -36,9 +38,10 @@ final class PanelText {
     private final Entries entries = new Entries();
 
     /** @param toldElsewhere ids of the rules whose work and dangers the plan tells once for many panels */
-    PanelText(PlannedPanel planned, Set<String> toldElsewhere) {
+    PanelText(PlannedPanel planned, PanelEffect effect, Set<String> toldElsewhere) {
         this.planned = planned;
         this.advice = planned.advice();
+        this.effect = effect;
         this.toldElsewhere = toldElsewhere;
         this.sentences = new Sentences(PlaceNames.on(advice.panel().facts()));
         this.words = new LayupWords(sentences);
@@ -62,6 +65,7 @@ final class PanelText {
             entries.addAll("not laid", unserved.told());
         }
         leftOut();
+        new PanelEffectText(effect, sentences).lines().forEach(line -> entries.add("effect", line));
         work();
         advice.restsOn().forEach(a -> entries.add("rests on", restsOn(a)));
         entries.print(page, INDENT, LABELS);

@@ -47,12 +47,14 @@ public final class PlanText {
         page.blank();
         page.heading("Panel by panel");
         shown().forEach(p -> {
-            new PanelText(p, panels.isEmpty() ? shared.rules() : Set.of()).print(page);
+            new PanelText(p, plan.effects().panel(p.name()).orElseThrow(),
+                    panels.isEmpty() ? shared.rules() : Set.of()).print(page);
             page.blank();
         });
         if (panels.isEmpty()) {
             shared.print(page);
             wholeJob();
+            new EffectText(plan.effects()).print(page);
             new ShoppingText(plan).print(page);
         }
     }

@@ -81,7 +81,7 @@ final class ChangesBenchmark {
             bundles.forEach(b -> session.state(b.panel(), b.facts()));
             var all = session.judgements(c -> true);
             return bundles.stream().skip(1).map(b -> advisor.advise(b, all.stream().filter(j -> j.conclusion().place()
-                    .isVehicle() || j.conclusion().place().panel().equals(b.panel())).toList())).toList();
+                    .isVehicle() || j.conclusion().place().panel().equals(b.panel())).toList(), List.of())).toList();
         }
     }
 

@@ -22,7 +22,6 @@ import unthrum.physics.Sheet;
 import unthrum.physics.Skin;
 import unthrum.physics.Support;
 import unthrum.survey.Curve;
-import unthrum.survey.Metal;
 import unthrum.survey.Tap;
 
 /** Cuts a panel into bays and computes how each rings and what damping could do for it. */
@@ -45,9 +44,13 @@ final class BayDeriver {
         this.demand = demand;
     }
 
-    List<Bay> bays(Panel panel, List<Rib> ribs, Optional<List<Tap>> taps) {
+    /** A bay with the modes behind its numbers. */
+    record Derived(Bay bay, BayModes modes) {
+    }
+
+    List<Derived> bays(Panel panel, List<Rib> ribs, Optional<List<Tap>> taps) {
         BayGrid grid = BayGrid.of(panel.length(), panel.width(), ribs);
-        List<Bay> bays = new ArrayList<>();
+        List<Derived> bays = new ArrayList<>();
         for (BayGrid.Span across : grid.alongWidth()) {
             for (BayGrid.Span along : grid.alongLength()) {
                 bays.add(bay(panel, along, across, bays.size(), taps));
@@ -56,16 +59,17 @@ final class BayDeriver {
         return bays;
     }
 
-    private Bay bay(Panel panel, BayGrid.Span along, BayGrid.Span across, int index, Optional<List<Tap>> taps) {
+    private Derived bay(Panel panel, BayGrid.Span along, BayGrid.Span across, int index, Optional<List<Tap>> taps) {
         unthrum.physics.Bay shape = shape(panel, along.length(), across.length());
         Motion motion = motions.computeIfAbsent(
-                new Metalwork(sheet(panel), shape, along.clampedEnds(), across.clampedEnds()), this::motion);
+                new Metalwork(MetalSheet.of(panel), shape, along.clampedEnds(), across.clampedEnds()), this::motion);
         Band range = motion.known ? motion.ringing.value().frequency() : null;
-        return new Bay(panel.name(), index + 1, along.length(), across.length(),
+        Bay bay = new Bay(panel.name(), index + 1, along.length(), across.length(),
                 Math.min(along.length(), across.length()), along.length() * across.length(), tap(taps, index),
                 motion.known ? range.lower() : Double.NaN, motion.known ? range.upper() : Double.NaN,
                 motion.known ? motion.ringing.value().greatestBendingShare() : Double.NaN, motion.enough, motion.gain,
                 motion.drive, 0, assumed(panel, taps));
+        return new Derived(bay, new BayModes(bay.place(), shape, motion.ringing));
     }
 
     private Motion motion(Metalwork metal) {
@@ -103,10 +107,6 @@ final class BayDeriver {
             assumed.addAll(Set.of("lowest", "highest", "bendingShare", "gain", "drive"));
         }
         return Set.copyOf(assumed);
-    }
-
-    static Sheet sheet(Panel panel) {
-        return panel.metal() == Metal.STEEL ? Sheet.steel(panel.gauge()) : Sheet.aluminium(panel.gauge());
     }
 
     /** The bay keeps the curvature of the whole panel. */

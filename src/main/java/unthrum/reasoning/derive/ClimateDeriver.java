@@ -2,6 +2,7 @@ package unthrum.reasoning.derive;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import unthrum.facts.Dew;
 import unthrum.facts.Fact;
 import unthrum.facts.Heat;
@@ -9,12 +10,9 @@ import unthrum.facts.Panel;
 import unthrum.facts.Sun;
 import unthrum.facts.Vehicle;
 import unthrum.knowledge.Knowledge;
-import unthrum.physics.HeatDirection;
 import unthrum.physics.HeatFlow;
 import unthrum.physics.HeatLayer;
-import unthrum.physics.SolAir;
 import unthrum.survey.HeatSource;
-import unthrum.survey.Zone;
 
 /** What winter and the sun do to a bare panel. */
 final class ClimateDeriver {
@@ -41,25 +39,18 @@ final class ClimateDeriver {
 
     /** The inner face of the bare skin in the coldest air, against the dew point of the air inside. */
     private Dew dew(Panel panel) {
-        HeatDirection way = panel.zone() == Zone.ROOF ? HeatDirection.UP
-                : panel.zone() == Zone.FLOOR ? HeatDirection.DOWN : HeatDirection.HORIZONTAL;
-        double skin = HeatFlow.through(bare(panel), way, vehicle.coldest(), vehicle.indoor()).orElseThrow().innerFace();
+        double skin = bare(panel, Climate.winter(panel, vehicle)).innerFace();
         return new Dew(panel.name(), skin, vehicle.dewPoint(), vehicle.dewPoint() - skin);
     }
 
-    /** A bare skin in full sun: the level roof faces the sky, an upright side gets half the sun. */
+    /** A bare skin in full sun. */
     private Sun sun(Panel panel) {
-        boolean level = panel.zone() == Zone.ROOF || panel.zone() == Zone.BONNET;
-        double irradiance = knowledge.number("usual/sun") * (level ? 1 : knowledge.number("usual/upright-sun-share"));
-        double solAir = SolAir.temperature(knowledge.number("usual/summer-air"), knowledge.number("usual/absorptance"),
-                irradiance, level ? SolAir.LEVEL_SKY_LOSS : 0, SolAir.SUMMER_FILM);
-        HeatDirection way = level ? HeatDirection.DOWN : HeatDirection.HORIZONTAL;
-        HeatFlow flow = HeatFlow.through(bare(panel), way, solAir, knowledge.number("usual/summer-inside"),
-                1 / SolAir.SUMMER_FILM, way.innerSurface()).orElseThrow();
+        HeatFlow flow = bare(panel, Climate.sun(panel, knowledge));
         return new Sun(panel.name(), flow.faces().get(0), flow.flow());
     }
 
-    private List<HeatLayer> bare(Panel panel) {
-        return List.of(new HeatLayer.Solid(panel.gauge(), knowledge.number("usual/skin-conductivity")));
+    private HeatFlow bare(Panel panel, Climate climate) {
+        return climate.through(List.of(new HeatLayer.Solid(panel.gauge(), knowledge.number("usual/skin-conductivity"))),
+                OptionalDouble.empty()).orElseThrow();
     }
 }

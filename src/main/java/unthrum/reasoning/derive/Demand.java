@@ -12,15 +12,12 @@ import unthrum.survey.Survey;
 /** The bands in which the client wants quiet, each with its share of the weight: the first aim weighs most. */
 record Demand(Map<Band, Double> bands) {
 
-    /** An engine is heard through panels up to about this multiple of its firing frequency. Common practice. */
-    private static final double ENGINE_ORDERS = 4;
-
     static Demand of(Survey survey, Answers answers) {
         Map<Band, Double> bands = new LinkedHashMap<>();
         double total = 0;
         int rank = 1;
         for (Aim aim : survey.aims()) {
-            Band band = band(aim, survey, answers);
+            Band band = AimBand.of(aim, survey, answers).orElse(null);
             if (band != null) {
                 bands.merge(band, 1.0 / rank, Double::sum);
                 total += 1.0 / rank;
@@ -33,22 +30,6 @@ record Demand(Map<Band, Double> bands) {
         double sum = total;
         bands.replaceAll((band, weight) -> weight / sum);
         return new Demand(bands);
-    }
-
-    private static Band band(Aim aim, Survey survey, Answers answers) {
-        return switch (aim) {
-            case ROAD_DRUMMING, RATTLES -> Band.ROAD_DRUMMING;
-            case ENGINE_NOISE, EXHAUST_DRONE -> engine(survey, answers);
-            case WIND_NOISE, RAIN_NOISE -> Band.WIND;
-            case SUMMER_HEAT, WINTER_COLD, CONDENSATION -> null;
-        };
-    }
-
-    private static Band engine(Survey survey, Answers answers) {
-        double revolutions = answers.quantity(survey.vehicle().engineSpeed(), "engineSpeed") * 60;
-        int cylinders = answers.count(survey.vehicle().cylinders(), "cylinders", "cylinders");
-        double firing = Excitation.firingFrequency(revolutions, cylinders);
-        return new Band(firing / 2, firing * ENGINE_ORDERS);
     }
 
     /** How strongly a bay answers to what the client wants quiet, by expected modes for each kg/m². */

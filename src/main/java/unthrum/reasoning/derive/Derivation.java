@@ -59,7 +59,7 @@ public final class Derivation {
         for (int i = 0; i < survey.aims().size(); i++) {
             facts.add(new AimedAt(survey.aims().get(i), i + 1));
         }
-        return new PanelFacts("", facts, taken);
+        return new PanelFacts("", facts, taken, List.of());
     }
 
     private static List<PanelFacts> ranked(List<PanelFacts> bundles) {
@@ -72,6 +72,6 @@ public final class Derivation {
         }
         return bundles.stream().map(b -> new PanelFacts(b.panel(),
                 b.facts().stream().map(f -> f instanceof Bay bay ? bay.ranked(ranks.get(bay)) : f).toList(),
-                b.assumptions())).toList();
+                b.assumptions(), b.modes())).toList();
     }
 }

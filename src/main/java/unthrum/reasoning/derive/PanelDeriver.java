@@ -58,11 +58,13 @@ public final class PanelDeriver {
                 access(entry, answers(entry, taken)), surface(entry, answers(entry, taken)),
                 setting(entry, answers(entry, taken))));
         facts.addAll(ribs);
-        facts.addAll(bays.bays(panel, ribs, entry.tap()));
+        List<BayDeriver.Derived> derived = bays.bays(panel, ribs, entry.tap());
+        derived.forEach(d -> facts.add(d.bay()));
         facts.addAll(new Fittings(entry, () -> answers(entry, taken)).facts());
         facts.addAll(sound.facts(panel, room, facts));
         facts.addAll(climate.facts(panel, facts));
-        return new PanelFacts(entry.panel(), facts, taken);
+        return new PanelFacts(entry.panel(), facts, taken,
+                derived.stream().map(BayDeriver.Derived::modes).toList());
     }
 
     private Answers answers(PanelEntry entry, Map<String, Assumed> taken) {

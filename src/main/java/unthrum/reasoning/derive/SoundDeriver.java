@@ -16,7 +16,6 @@ import unthrum.physics.DoubleLeaf;
 import unthrum.physics.Leaf;
 import unthrum.physics.MassLaw;
 import unthrum.physics.ThirdOctave;
-import unthrum.survey.OpeningKind;
 import unthrum.survey.OpeningState;
 
 /** What a usual barrier would do on a panel: what its open holes cost, and what floating it in the room would gain. */
@@ -36,7 +35,7 @@ final class SoundDeriver {
     List<Fact> facts(Panel panel, Room room, List<Fact> known) {
         List<Fact> facts = new ArrayList<>();
         double openArea = known.stream().filter(Opening.class::isInstance).map(Opening.class::cast)
-                .filter(o -> o.state() == OpeningState.OPEN && !o.staysOpen()).mapToDouble(this::area).sum();
+                .filter(o -> o.state() == OpeningState.OPEN && !o.staysOpen()).mapToDouble(o -> OpenArea.of(o, knowledge)).sum();
         double openShare = Math.min(openArea / panel.area(), 1);
         double barrier = knowledge.number("usual/barrier-weight");
         if (openShare > 0) {
@@ -49,12 +48,6 @@ final class SoundDeriver {
             facts.add(decoupled(panel, Math.min(depth, knowledge.number("usual/deepest-foam")), barrier));
         }
         return facts;
-    }
-
-    private double area(Opening opening) {
-        return opening.count() * (opening.kind() == OpeningKind.SEAM_GAP
-                ? opening.size() * knowledge.number("usual/seam-gap-width")
-                : Math.PI / 4 * opening.size() * opening.size());
     }
 
     private Decoupled decoupled(Panel panel, double depth, double barrier) {

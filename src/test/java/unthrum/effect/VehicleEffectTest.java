@@ -1,0 +1,130 @@
+package unthrum.effect;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.offset;
+
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import unthrum.effect.AimGain.CalmerBays;
+import unthrum.effect.AimGain.DrierFaces;
+import unthrum.effect.AimGain.LessHeat;
+import unthrum.effect.VehicleEffect.Load;
+import unthrum.effect.VehicleEffect.LoudestBay;
+import unthrum.physics.Estimate;
+import unthrum.survey.Aim;
+
+@DisplayName("What layers do to the vehicle")
+class VehicleEffectTest {
+
+    private static final String PANEL = "skin: {metal: steel, gauge: 0.8 mm}, size: [1 m, 0.5 m], "
+            + "shape: {curve: flat}, ribs: none, clearance to: nothing, heat: {from: sun, peak: 80 degC}}";
+    private static final Workbench BENCH = Workbench.with(
+            "body: hatchback, drive: petrol, use: [daily, lived in], payload left: 100 kg, coldest: -10 degC, "
+                    + "indoor: {temperature: 20 degC, humidity: 50 %}",
+            "road drumming, rattles, summer heat, winter cold, condensation, exhaust drone",
+            "{panel: roof, zone: roof, " + PANEL, "{panel: floor, zone: floor, " + PANEL,
+            "{panel: lid, zone: tailgate, lid: {holder: struts, margin: 1.5 kg}, " + PANEL);
+
+    private static Object gain(Effects effects, Aim aim) {
+        return effects.vehicle().gains().stream().filter(g -> g.aim() == aim).findFirst().orElseThrow().gains().get(0)
+                .value();
+    }
+
+    @Nested
+    @DisplayName("its load")
+    class Loads {
+        /** 0.5 m² of 4 kg/m² is 2 kg each; roof at 1.45 m, floor at 0.3 m: the centre at 0.875 m. */
+        @Test
+        @DisplayName("adds up in mass, height and share of the payload")
+        void load() {
+            Load load = BENCH.effects(BENCH.laid("roof", 1, "vinyl-barrier-2"),
+                    BENCH.laid("floor", 1, "vinyl-barrier-2")).vehicle().load();
+            assertThat(load.mass()).isCloseTo(4, offset(1e-9));
+            assertThat(load.roof()).isCloseTo(2, offset(1e-9));
+            assertThat(load.height().orElseThrow()).isCloseTo(0.875, offset(1e-9));
+            assertThat(load.payload().orElseThrow()).isCloseTo(0.04, offset(1e-9));
+        }
+
+        @Test
+        @DisplayName("has no height where nothing was added")
+        void nothing() {
+            assertThat(BENCH.effects(BENCH.bare("roof")).vehicle().load().height()).isEmpty();
+        }
+
+        @Test
+        @DisplayName("makes a lid sink whose struts bear less than was laid on it")
+        void lid() {
+            MassEffect.LidLoad heavy = BENCH.effect(BENCH.laid("lid", 1, "vinyl-barrier-2")).mass().lid().orElseThrow();
+            assertThat(heavy.left()).isCloseTo(-0.5, offset(1e-9));
+            assertThat(heavy.sinks()).isTrue();
+            assertThat(BENCH.effect(BENCH.laid("lid", 1, "nitrile-foam-10")).mass().lid().orElseThrow().sinks())
+                    .isFalse();
+            assertThat(BENCH.effect(BENCH.bare("roof")).mass().lid()).isEmpty();
+        }
+    }
+
+    @Nested
+    @DisplayName("its aims")
+    class Aims {
+        /** Three like bays, one treated so that it gives off a share r: all together fall by 10 lg 3/(2 + r). */
+        @Test
+        @DisplayName("drumming falls by less than the treated bay does: the bare ones go on")
+        void drumming() {
+            Effects effects = BENCH.effects(BENCH.laid("roof", 0.5, "butyl-2"), BENCH.bare("floor"),
+                    BENCH.bare("lid"));
+            CalmerBays calmer = (CalmerBays) gain(effects, Aim.ROAD_DRUMMING);
+            assertThat(calmer.treatedShare()).isCloseTo(1.0 / 3, offset(1e-9));
+            double treated = effects.panels().get(0).bays().get(0).response().value().room().calmer().about();
+            assertThat(calmer.treatedBays().about()).isCloseTo(treated, offset(1e-9));
+            assertThat(calmer.allBays().about())
+                    .isCloseTo(10 * Math.log10(3 / (2 + Math.pow(10, -treated / 10))), offset(1e-9));
+            assertThat(calmer.allBays().high()).isLessThan(10 * Math.log10(1.5));
+        }
+
+        @Test
+        @DisplayName("heat is the sum over the panels in watts")
+        void heat() {
+            Effects effects = BENCH.effects(BENCH.laid("roof", 1, "nitrile-foam-19"), BENCH.bare("floor"));
+            LessHeat winter = (LessHeat) gain(effects, Aim.WINTER_COLD);
+            // ISO 6946: roof 214.3 → 44.9 W/m² upward; floor 30/(0.04 + 0.17) = 142.9 W/m²; 0.5 m² each
+            assertThat(winter.wattsBefore()).isCloseTo(0.5 * (214.3 + 142.9), offset(0.1));
+            assertThat(winter.wattsAfter()).isCloseTo(0.5 * (44.9 + 142.9), offset(0.1));
+            assertThat(winter.outside()).isEmpty();
+        }
+
+        @Test
+        @DisplayName("condensation counts the area that still gets wet and names the worst panel")
+        void condensation() {
+            DrierFaces drier = (DrierFaces) gain(BENCH.effects(BENCH.laid("roof", 1, "nitrile-foam-19"),
+                    BENCH.bare("floor")), Aim.CONDENSATION);
+            assertThat(drier.wetBefore()).isCloseTo(1.0, offset(1e-9));
+            assertThat(drier.wetAfter()).isCloseTo(0.5, offset(1e-9));
+            // roof 9.3 + 1.4 = 10.7 K below, floor −10 + 30 · 0.04/0.21 = −4.3 °C: 13.6 K below
+            assertThat(drier.depthBefore()).isCloseTo((10.7 + 13.6) / 2, offset(0.1));
+            assertThat(drier.depthAfter()).isCloseTo(13.6 / 2, offset(0.1));
+            assertThat(drier.worstPanel()).isEqualTo("floor");
+        }
+
+        @Test
+        @DisplayName("what no formula tells gets a reason and no number")
+        void untold() {
+            Effects effects = BENCH.effects(BENCH.bare("roof"));
+            List<? extends Estimate<?>> rattles = effects.vehicle().gains().get(1).gains();
+            assertThat(rattles).allSatisfy(r -> assertThat(r.reason()).contains("by hand"));
+            assertThat(effects.vehicle().gains().get(5).gains().get(0).reason()).contains("next to the source");
+            assertThat(effects.vehicle().weakestWall()).isEmpty();
+        }
+    }
+
+    @Test
+    @DisplayName("The loudest bay is a bare one once the other is treated")
+    void loudest() {
+        LoudestBay loudest = BENCH.effects(BENCH.laid("roof", 0.5, "butyl-2"), BENCH.bare("floor")).vehicle()
+                .loudestBay().orElseThrow();
+        assertThat(loudest.place().panel()).isEqualTo("floor");
+        assertThat(loudest.treated()).isFalse();
+        assertThat(loudest.share()).isGreaterThan(0.5);
+    }
+}
