@@ -94,7 +94,7 @@ final class ProblemBuilder {
         for (int n = 1; n <= pieces; n++) {
             double area = part.patch().area() * n / pieces;
             steps.add(new Step(up(area * SharingProblem.AREA), up(area * material.surfaceDensity().si() * SharingProblem.MASS),
-                    Math.max(n, Math.round(100 * worth * part.returns().get(n - 1)))));
+                    Math.max(1, Math.round(SharingProblem.WORTH * worth * part.returns().get(n - 1)))));
         }
         return steps;
     }
@@ -111,7 +111,7 @@ final class ProblemBuilder {
 
     private Choice closing(int room, Closing closing, Material piece) {
         Patch patch = new Patch(closing.want().place(), 1, 0);
-        Step step = new Step(closing.count(), 0, Math.round(100 * HOLE * closing.want().weight()));
+        Step step = new Step(closing.count(), 0, Math.round(SharingProblem.WORTH * HOLE * closing.want().weight()));
         return new Choice(room, index(piece), Layer.SEAL, 0,
                 List.of(new Part(patch, closing.want().isForSafety(), List.of(step))));
     }

@@ -57,7 +57,7 @@ final class ShareBook {
     private Ranked ranked(Claim claim) {
         Part part = part(claim);
         return new Ranked(part.place(), choice(claim.choice()).layer(), goods(claim).material(), part.patch().area(),
-                part.whole().worth() / 100.0, (double) given(claim) / part.whole().worth());
+                part.whole().worth() / SharingProblem.WORTH, (double) given(claim) / part.whole().worth());
     }
 
     private long given(Claim claim) {
@@ -93,7 +93,7 @@ final class ShareBook {
         long brings = more.worth() - allotment.worth();
         List<Place> places = gainers(more);
         return brings <= 0 ? Optional.empty()
-                : Optional.of(new NextPack(of.material(), of.price() / 100.0, brings / 100.0, places));
+                : Optional.of(new NextPack(of.material(), of.price() / 100.0, brings / SharingProblem.WORTH, places));
     }
 
     private List<Place> gainers(Allotment more) {
