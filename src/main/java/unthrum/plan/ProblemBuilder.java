@@ -88,13 +88,16 @@ final class ProblemBuilder {
         return new Choice(room, index(offer.material()), offer.layer(), thickness, parts);
     }
 
+    /** Each further piece counts for something, be it ever so little. */
     private static List<Step> steps(Material material, Options.Part part, double worth) {
         List<Step> steps = new ArrayList<>();
         int pieces = part.returns().size();
+        long before = 0;
         for (int n = 1; n <= pieces; n++) {
             double area = part.patch().area() * n / pieces;
-            steps.add(new Step(up(area * SharingProblem.AREA), up(area * material.surfaceDensity().si() * SharingProblem.MASS),
-                    Math.max(1, Math.round(SharingProblem.WORTH * worth * part.returns().get(n - 1)))));
+            before = Math.max(before + 1, Math.round(SharingProblem.WORTH * worth * part.returns().get(n - 1)));
+            steps.add(new Step(up(area * SharingProblem.AREA),
+                    up(area * material.surfaceDensity().si() * SharingProblem.MASS), before));
         }
         return steps;
     }

@@ -66,7 +66,11 @@ final class ShareBook {
 
     /** What ran out for a claim: the first bound that its whole cover would exceed, else the one most used up. */
     Scarce scarce(Claim claim) {
-        Use more = allotment.with(claim.choice(), claim.part(), part(claim).steps().size()).use();
+        Allotment whole = allotment.with(claim.choice(), claim.part(), part(claim).steps().size());
+        if (allotment.lays(claim.choice()) && !whole.fitsThePanels()) {
+            return Scarce.PANEL;
+        }
+        Use more = whole.use();
         Bounds bounds = problem.bounds();
         if (more.roof() > bounds.roof()) {
             return Scarce.ROOF_MASS;

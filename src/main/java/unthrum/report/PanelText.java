@@ -152,7 +152,7 @@ final class PanelText {
                 + English.and(pieces.stream().collect(Collectors.groupingBy(p -> p.material().material(),
                         LinkedHashMap::new, Collectors.toList())).entrySet().stream()
                         .map(e -> e.getKey() + " " + places(e.getValue())).toList())
-                + ". Other panels need it more."));
+                + (why == LeftOut.Scarce.PANEL ? "." : ". Other panels need it more.")));
     }
 
     private String places(List<LeftOut> pieces) {
@@ -168,6 +168,7 @@ final class PanelText {
             case ADDED_MASS -> "mass that may be added";
             case ROOF_MASS -> "mass that the roof may take";
             case PAYLOAD -> "payload";
+            case PANEL -> "what the panel itself may take";
         };
     }
 

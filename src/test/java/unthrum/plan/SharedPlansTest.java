@@ -110,6 +110,17 @@ class SharedPlansTest {
 
         @ParameterizedTest
         @MethodSource("unthrum.plan.SharedPlansTest#scenarios")
+        @DisplayName("leaves no patch short of damping while that sheet is left over and mass allows it")
+        void noneLeftOver(Path file) {
+            Plan plan = plan(file);
+            plan.shares().leftOvers().forEach(l -> assertThat(plan.panels().stream()
+                    .filter(p -> p.layup().of(Layer.DAMPING).filter(d -> d.material().equals(l.material())).isPresent())
+                    .flatMap(p -> p.leftOut().stream()).filter(o -> o.material().equals(l.material()))
+                    .filter(o -> o.why() == Scarce.MONEY && o.patch().area() < l.area())).isEmpty());
+        }
+
+        @ParameterizedTest
+        @MethodSource("unthrum.plan.SharedPlansTest#scenarios")
         @DisplayName("tells what each claim brings, and accounts for each that is not wholly served")
         void ranks(Path file) {
             Plan plan = plan(file);
@@ -212,8 +223,12 @@ class SharedPlansTest {
     class Solver {
 
         private static String classesLoadedFor(String scenario) throws IOException {
+            return run(System.getProperty("java.class.path"), scenario);
+        }
+
+        private static String run(String classPath, String scenario) throws IOException {
             Process java = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                    "-verbose:class", "-cp", System.getProperty("java.class.path"), OnePlan.class.getName(), scenario)
+                    "-verbose:class", "-cp", classPath, OnePlan.class.getName(), scenario)
                     .redirectErrorStream(true).start();
             String said = new String(java.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
             assertThat(said).contains("plan done");
@@ -231,7 +246,17 @@ class SharedPlansTest {
         @Test
         @DisplayName("is loaded when there is something to share")
         void loaded() throws IOException {
-            assertThat(classesLoadedFor("scenarios/one-pack-hatchback.yaml")).contains("com.google.ortools.Loader");
+            assertThat(classesLoadedFor("scenarios/one-pack-hatchback.yaml")).contains("com.google.ortools.Loader")
+                    .contains("plan done: PROVED_BEST");
+        }
+
+        @Test
+        @DisplayName("leaves the sharing to the ranking on a computer that it does not know")
+        void missing() throws IOException {
+            String withoutNatives = Stream.of(System.getProperty("java.class.path").split(java.io.File.pathSeparator))
+                    .filter(p -> !p.matches(".*ortools-(linux|darwin|win32).*"))
+                    .collect(java.util.stream.Collectors.joining(java.io.File.pathSeparator));
+            assertThat(run(withoutNatives, "scenarios/one-pack-hatchback.yaml")).contains("plan done: BY_RANK");
         }
     }
 
@@ -241,8 +266,8 @@ class SharedPlansTest {
         }
 
         public static void main(String[] scenario) {
-            PLANNER.plan(YamlReader.read(Path.of(scenario[0]), Survey.class));
-            System.out.println("plan done");
+            Plan plan = PLANNER.plan(YamlReader.read(Path.of(scenario[0]), Survey.class));
+            System.out.println("plan done: " + plan.shares().proof().standing());
         }
     }
 }
