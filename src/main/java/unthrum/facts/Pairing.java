@@ -1,9 +1,15 @@
 package unthrum.facts;
 
+import java.util.Set;
 import unthrum.material.Layer;
 
 /** How two layers of one layup hang together. */
 public record Pairing(Place place, Layer layer, Tie tie, Layer other) implements Conclusion {
+
+    /** Whether a layup of these layers keeps it. */
+    public boolean admits(Set<Layer> layers) {
+        return !layers.contains(layer) || layers.contains(other) == (tie == Tie.NEEDS);
+    }
 
     /** The two ways. */
     public enum Tie {

@@ -1,8 +1,9 @@
 package unthrum.plan;
 
 import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.stream.IntStream;
-import unthrum.facts.Pairing;
 import unthrum.material.Layer;
 import unthrum.plan.SharingProblem.Choice;
 import unthrum.plan.SharingProblem.Goods;
@@ -62,6 +63,29 @@ final class Allotment {
                 sum(c -> problem.rooms().get(c.room()).roof(), SharingProblem.Step::mass));
     }
 
+    /** What it takes beyond the bounds. */
+    Use excess() {
+        Use use = use();
+        return new Use(Math.max(0, use.money() - problem.bounds().money()),
+                Math.max(0, use.mass() - problem.bounds().mass()), Math.max(0, use.roof() - problem.bounds().roof()));
+    }
+
+    boolean isOverTheBounds() {
+        return !problem.bounds().admit(use());
+    }
+
+    /** The thickness of each layer that a panel gets. */
+    Map<Layer, Long> layers(int room) {
+        Map<Layer, Long> layers = new EnumMap<>(Layer.class);
+        for (int i = 0; i < pieces.length; i++) {
+            Choice choice = problem.choices().get(i);
+            if (choice.room() == room && !choice.isAlone() && lays(i)) {
+                layers.put(choice.layer(), choice.thickness());
+            }
+        }
+        return layers;
+    }
+
     /** How many different materials are used; closing pieces do not count. */
     long materials() {
         return IntStream.range(0, pieces.length).filter(i -> !problem.choices().get(i).isAlone()).filter(this::lays)
@@ -86,13 +110,7 @@ final class Allotment {
         Room bounds = problem.rooms().get(room);
         return stack <= bounds.stack() && Arrays.stream(layers).allMatch(n -> n <= 1)
                 && sum(c -> c.room() == room && !c.isAlone(), SharingProblem.Step::mass) <= bounds.mass()
-                && bounds.pairings().stream().allMatch(p -> holds(p, layers));
-    }
-
-    private static boolean holds(Pairing pairing, long[] layers) {
-        boolean has = layers[pairing.layer().ordinal()] > 0;
-        boolean other = layers[pairing.other().ordinal()] > 0;
-        return !has || (pairing.tie() == Pairing.Tie.NEEDS) == other;
+                && bounds.pairings().stream().allMatch(p -> p.admits(layers(room).keySet()));
     }
 
     private long sum(java.util.function.Predicate<Choice> which,

@@ -48,12 +48,14 @@ final class Dominance {
         Optional<Choice> other = problem.choices().stream().filter(c -> c.goods() == better && c.room() == worse.room()
                 && c.layer() == worse.layer() && !c.isAlone()).findFirst();
         return other.isPresent() && other.get().thickness() <= worse.thickness()
+                && other.get().parts().size() == worse.parts().size()
                 && IntStream.range(0, worse.parts().size())
                         .allMatch(i -> beats(other.get().parts().get(i), worse.parts().get(i)));
     }
 
     private static boolean beats(Part better, Part worse) {
-        return IntStream.rangeClosed(1, worse.steps().size()).allMatch(n -> better.at(n).worth() >= worse.at(n).worth()
-                && better.at(n).mass() <= worse.at(n).mass() && better.at(n).area() <= worse.at(n).area());
+        return better.steps().size() == worse.steps().size() && IntStream.rangeClosed(1, worse.steps().size())
+                .allMatch(n -> better.at(n).worth() >= worse.at(n).worth()
+                        && better.at(n).mass() <= worse.at(n).mass() && better.at(n).area() <= worse.at(n).area());
     }
 }

@@ -4,23 +4,33 @@ import com.google.ortools.Loader;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.LinearExprBuilder;
+import java.util.function.ToLongFunction;
 
 /**
- * Shares exactly, by a constraint solver with a native library. This class and its model are the only ones that touch
- * it, so a plan that needs no sharing never loads it.
+ * Shares exactly, by a constraint solver with a native library. This class is the only way to it, so a plan that needs no
+ * sharing never loads it.
  *
  * <p>The aims stand strictly one after the other: least beyond the limits (only safety may go beyond), most served,
- * least money, least mass, fewest different materials. Each is sought, then held while the next is sought. One worker,
- * a fixed seed and a budget in the solver's own deterministic units give the same plan on every computer.
+ * least money; then with the packs so found least mass and fewest different materials. Each is sought, then held while
+ * the next is sought. One worker, a fixed seed and a budget in the solver's own deterministic units give the same plan
+ * on every computer.
  */
 final class ExactSharing {
 
     /** The solver's deterministic units for all aims together, about a second each. */
     private static final double BUDGET = 10;
 
+    /** What the constraint solver alone may spend on an aim before the packs are split. */
+    private static final double FIRST = 1;
+
+    /** What it gets in any case, enough to confirm the plan at hand. */
+    private static final double LEAST = 0.1;
+
+    private static final double ROUNDING = 1e-6;
+
     private final SharingModel model;
     private Allotment best;
-    private double spent;
+    private double budget = BUDGET;
     private boolean proved = true;
 
     private ExactSharing(SharingProblem problem, Allotment start) {
@@ -35,37 +45,64 @@ final class ExactSharing {
     record Solved(Allotment allotment, boolean proved, long bound) {
     }
 
-    /** @throws UnsatisfiedLinkError where there is no solver for this kind of computer */
+    /** Loads the native library; false where there is none for this kind of computer. */
+    static boolean isAvailable() {
+        try {
+            Loader.loadNativeLibraries();
+            return true;
+        } catch (RuntimeException | UnsatisfiedLinkError none) {
+            return false;
+        }
+    }
+
     static Solved solve(SharingProblem problem, Allotment start) {
-        Loader.loadNativeLibraries();
         return new ExactSharing(problem, start).solve();
     }
 
     private Solved solve() {
-        seek(model.excess());
-        long bound = -seek(model.worth());
-        seek(model.money());
-        seek(model.mass());
-        seek(model.materials());
+        if (best.isOverTheBounds()) {
+            seek(model.excess(), a -> a.excess().money() + a.excess().mass() + a.excess().roof());
+        }
+        long bound = -seek(model.worth(), a -> -a.worth());
+        seek(model.money(), a -> a.use().money());
+        model.holdPacks(best);
+        seek(model.mass(), a -> a.use().mass());
+        seek(model.materials(), Allotment::materials);
         return new Solved(best, proved, bound);
     }
 
     /** Seeks the least of a goal from the best found so far and holds it; the bound on it. */
-    private long seek(LinearExprBuilder goal) {
+    private long seek(LinearExprBuilder goal, ToLongFunction<Allotment> measure) {
         model.get().minimize(goal);
         model.hint(best);
-        CpSolver solver = new CpSolver();
-        solver.getParameters().setNumWorkers(1).setRandomSeed(1).setLinearizationLevel(2)
-                .setMaxDeterministicTime(Math.max(BUDGET - spent, 0.1));
+        CpSolver solver = solver(Math.max(Math.min(FIRST, budget), LEAST));
         CpSolverStatus status = solver.solve(model.get());
-        if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.FEASIBLE) {
+        budget -= solver.response().getDeterministicTime();
+        if (status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE) {
+            best = model.read(solver);
+        } else if (status != CpSolverStatus.UNKNOWN) {
             throw new IllegalStateException("sharing ended as " + status + " although a plan was at hand");
         }
-        proved &= status == CpSolverStatus.OPTIMAL;
-        spent += solver.response().getDeterministicTime();
-        best = model.read(solver);
+        long reached = measure.applyAsLong(best);
+        long bound = (long) Math.ceil(solver.bestObjectiveBound() - ROUNDING);
+        if (status != CpSolverStatus.OPTIMAL) {
+            PackSearch.Found found = new PackSearch(model, goal, best, reached, budget).search(bound);
+            best = found.best();
+            reached = found.reached();
+            bound = found.bound();
+            budget = found.left();
+        }
+        proved &= bound == reached;
         model.get().clearObjective();
-        model.get().addLessOrEqual(goal, Math.round(solver.objectiveValue()));
-        return Math.round(solver.bestObjectiveBound());
+        model.get().addLessOrEqual(goal, reached);
+        return bound;
+    }
+
+    /** One worker, a fixed seed, and the relaxation in full. */
+    static CpSolver solver(double budget) {
+        CpSolver solver = new CpSolver();
+        solver.getParameters().setNumWorkers(1).setRandomSeed(1).setLinearizationLevel(2)
+                .setMaxDeterministicTime(budget);
+        return solver;
     }
 }

@@ -88,13 +88,16 @@ final class ProblemBuilder {
         return new Choice(room, index(offer.material()), offer.layer(), thickness, parts);
     }
 
+    /** Each further piece counts for something, be it ever so little. */
     private static List<Step> steps(Material material, Options.Part part, double worth) {
         List<Step> steps = new ArrayList<>();
         int pieces = part.returns().size();
+        long before = 0;
         for (int n = 1; n <= pieces; n++) {
             double area = part.patch().area() * n / pieces;
-            steps.add(new Step(up(area * SharingProblem.AREA), up(area * material.surfaceDensity().si() * SharingProblem.MASS),
-                    Math.max(n, Math.round(100 * worth * part.returns().get(n - 1)))));
+            before = Math.max(before + 1, Math.round(SharingProblem.WORTH * worth * part.returns().get(n - 1)));
+            steps.add(new Step(up(area * SharingProblem.AREA),
+                    up(area * material.surfaceDensity().si() * SharingProblem.MASS), before));
         }
         return steps;
     }
@@ -111,7 +114,7 @@ final class ProblemBuilder {
 
     private Choice closing(int room, Closing closing, Material piece) {
         Patch patch = new Patch(closing.want().place(), 1, 0);
-        Step step = new Step(closing.count(), 0, Math.round(100 * HOLE * closing.want().weight()));
+        Step step = new Step(closing.count(), 0, Math.round(SharingProblem.WORTH * HOLE * closing.want().weight()));
         return new Choice(room, index(piece), Layer.SEAL, 0,
                 List.of(new Part(patch, closing.want().isForSafety(), List.of(step))));
     }

@@ -57,7 +57,7 @@ final class ShareBook {
     private Ranked ranked(Claim claim) {
         Part part = part(claim);
         return new Ranked(part.place(), choice(claim.choice()).layer(), goods(claim).material(), part.patch().area(),
-                part.whole().worth() / 100.0, (double) given(claim) / part.whole().worth());
+                part.whole().worth() / SharingProblem.WORTH, (double) given(claim) / part.whole().worth());
     }
 
     private long given(Claim claim) {
@@ -66,7 +66,11 @@ final class ShareBook {
 
     /** What ran out for a claim: the first bound that its whole cover would exceed, else the one most used up. */
     Scarce scarce(Claim claim) {
-        Use more = allotment.with(claim.choice(), claim.part(), part(claim).steps().size()).use();
+        Allotment whole = allotment.with(claim.choice(), claim.part(), part(claim).steps().size());
+        if (allotment.lays(claim.choice()) && !whole.fitsThePanels()) {
+            return Scarce.PANEL;
+        }
+        Use more = whole.use();
         Bounds bounds = problem.bounds();
         if (more.roof() > bounds.roof()) {
             return Scarce.ROOF_MASS;
@@ -93,7 +97,7 @@ final class ShareBook {
         long brings = more.worth() - allotment.worth();
         List<Place> places = gainers(more);
         return brings <= 0 ? Optional.empty()
-                : Optional.of(new NextPack(of.material(), of.price() / 100.0, brings / 100.0, places));
+                : Optional.of(new NextPack(of.material(), of.price() / 100.0, brings / SharingProblem.WORTH, places));
     }
 
     private List<Place> gainers(Allotment more) {

@@ -66,17 +66,16 @@ final class Sharing {
             return new Settled(advised, proof(Standing.NOTHING_SHORT, advised, advised.worth()));
         }
         Allotment ranked = Greedy.share(problem);
-        try {
-            ExactSharing.Solved solved = ExactSharing.solve(problem, ranked);
-            return new Settled(solved.allotment(), proof(solved.proved() ? Standing.PROVED_BEST : Standing.BEST_FOUND,
-                    solved.allotment(), solved.bound()));
-        } catch (UnsatisfiedLinkError noSolver) {
+        if (!ExactSharing.isAvailable()) {
             return new Settled(ranked, proof(Standing.BY_RANK, ranked, mostWorth(problem)));
         }
+        ExactSharing.Solved solved = ExactSharing.solve(problem, ranked);
+        return new Settled(solved.allotment(), proof(solved.proved() ? Standing.PROVED_BEST : Standing.BEST_FOUND,
+                solved.allotment(), solved.bound()));
     }
 
     private static Proof proof(Standing standing, Allotment allotment, long bound) {
-        return new Proof(standing, allotment.worth() / 100.0, bound / 100.0);
+        return new Proof(standing, allotment.worth() / SharingProblem.WORTH, bound / SharingProblem.WORTH);
     }
 
     /** More than any allotment can be worth: every place served by its best material. */

@@ -8,10 +8,13 @@ import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.ToLongFunction;
 import java.util.stream.IntStream;
-import unthrum.facts.Pairing;
 import unthrum.material.Layer;
 import unthrum.plan.SharingProblem.Choice;
 import unthrum.plan.SharingProblem.Part;
@@ -26,9 +29,14 @@ final class SharingModel {
     private final SharingProblem problem;
     private final BoolVar[] laid;
     private final BoolVar[][][] pieces;
+    private final List<Offered> offered = new ArrayList<>();
     private final IntVar[] packs;
     private final BoolVar[] used;
     private final IntVar[] excess;
+
+    /** A layup that a panel could get, by its layers and their thickness. */
+    private record Offered(int room, Map<Layer, Long> layers, BoolVar chosen) {
+    }
 
     SharingModel(SharingProblem problem, Allotment start) {
         this.problem = problem;
@@ -52,55 +60,94 @@ final class SharingModel {
         return model;
     }
 
+    /** The variable that counts the packs of these goods. */
+    int packIndex(int goods) {
+        return packs[goods].getIndex();
+    }
+
+    long packPrice(int goods) {
+        return problem.goods().get(goods).price();
+    }
+
+    long[] mostPacks() {
+        return Arrays.stream(packs).mapToLong(p -> p.getDomain().max()).toArray();
+    }
+
+    /** No more packs from here on than the allotment needs. */
+    void holdPacks(Allotment allotment) {
+        IntStream.range(0, packs.length).forEach(g -> model.addLessOrEqual(packs[g], allotment.packs(g)));
+    }
+
     private Choice choice(int index) {
         return problem.choices().get(index);
     }
 
+    /** The first piece of the only part is the layer itself. */
     private void addChoice(int i) {
         laid[i] = model.newBoolVar("");
         List<Part> parts = choice(i).parts();
         pieces[i] = new BoolVar[parts.size()][];
-        List<Literal> first = new ArrayList<>();
         for (int j = 0; j < parts.size(); j++) {
             pieces[i][j] = new BoolVar[parts.get(j).steps().size()];
             for (int k = 0; k < pieces[i][j].length; k++) {
-                pieces[i][j][k] = model.newBoolVar("");
-                model.addImplication(pieces[i][j][k], k == 0 ? laid[i] : pieces[i][j][k - 1]);
+                boolean same = parts.size() == 1 && k == 0;
+                pieces[i][j][k] = same ? laid[i] : model.newBoolVar("");
+                if (!same) {
+                    addImplication(pieces[i][j][k], k == 0 ? laid[i] : pieces[i][j][k - 1]);
+                }
             }
-            first.add(pieces[i][j][0]);
         }
-        first.add(laid[i].not());
-        model.addBoolOr(first);
+        if (parts.size() > 1) {
+            List<Literal> any = new ArrayList<>(List.of(laid[i].not()));
+            Arrays.stream(pieces[i]).forEach(part -> any.add(part[0]));
+            model.addBoolOr(any);
+        }
     }
 
+    private void addImplication(Literal reason, Literal consequence) {
+        model.addBoolOr(new Literal[] {reason.not(), consequence});
+    }
+
+    /**
+     * Every panel gets exactly one of the layups that its stack and pairings admit, told by the layers in it and their
+     * thickness. Choosing whole layups instead of adding up thicknesses spares the search the many halves of a barrier
+     * that a sum would allow.
+     */
     private void addRoom(int room) {
         Room bounds = problem.rooms().get(room);
-        for (Layer layer : Layer.values()) {
-            if (layer != Layer.SEAL) {
-                model.addAtMostOne(of(room, layer).toArray(new Literal[0]));
-            }
+        Map<Layer, Map<Long, LinearExprBuilder>> covered = new EnumMap<>(Layer.class);
+        ofRoom(room).forEach(i -> covered.computeIfAbsent(choice(i).layer(), l -> new TreeMap<>())
+                .computeIfAbsent(choice(i).thickness(), t -> LinearExpr.newBuilder()).add(laid[i]));
+        List<Literal> layups = new ArrayList<>();
+        for (Map<Layer, Long> layup : layups(covered, bounds)) {
+            BoolVar chosen = model.newBoolVar("");
+            layups.add(chosen);
+            offered.add(new Offered(room, layup, chosen));
+            layup.forEach((layer, thickness) -> covered.get(layer).get(thickness).addTerm(chosen, -1));
         }
-        if (bounds.stack() < SharingProblem.FREE) {
-            LinearExprBuilder stack = LinearExpr.newBuilder();
-            ofRoom(room).forEach(i -> stack.addTerm(laid[i], choice(i).thickness()));
-            model.addLessOrEqual(stack, bounds.stack());
-        }
+        model.addExactlyOne(layups);
+        covered.values().forEach(byThickness -> byThickness.values().forEach(sum -> model.addEquality(sum, 0)));
         if (bounds.mass() < SharingProblem.FREE) {
             model.addLessOrEqual(sum(i -> choice(i).room() == room && !choice(i).isAlone(), Step::mass), bounds.mass());
         }
-        bounds.pairings().forEach(p -> addPairing(room, p));
     }
 
-    private void addPairing(int room, Pairing pairing) {
-        LinearExprBuilder one = LinearExpr.newBuilder();
-        of(room, pairing.layer()).forEach(one::add);
-        LinearExprBuilder other = LinearExpr.newBuilder();
-        of(room, pairing.other()).forEach(other::add);
-        if (pairing.tie() == Pairing.Tie.NEEDS) {
-            model.addLessOrEqual(one, other);
-        } else {
-            model.addLessOrEqual(one.add(other), 1);
-        }
+    private static List<Map<Layer, Long>> layups(Map<Layer, Map<Long, LinearExprBuilder>> covered, Room bounds) {
+        List<Map<Layer, Long>> layups = new ArrayList<>();
+        layups.add(Map.of());
+        covered.forEach((layer, byThickness) -> {
+            for (Map<Layer, Long> layup : List.copyOf(layups)) {
+                for (long thickness : byThickness.keySet()) {
+                    Map<Layer, Long> more = new EnumMap<>(Layer.class);
+                    more.putAll(layup);
+                    more.put(layer, thickness);
+                    layups.add(more);
+                }
+            }
+            layups.removeIf(l -> l.values().stream().mapToLong(t -> t).sum() > bounds.stack());
+        });
+        layups.removeIf(l -> !bounds.pairings().stream().allMatch(p -> p.admits(l.keySet())));
+        return layups;
     }
 
     /** Packs and the shelf must give the area; a piece too many is a pack more. */
@@ -114,7 +161,7 @@ final class SharingModel {
                 .addTerm(packs[goods], -of.pack()), of.shelf());
         for (int i = 0; i < laid.length; i++) {
             if (choice(i).goods() == goods && !choice(i).isAlone()) {
-                model.addImplication(laid[i], used[goods]);
+                addImplication(laid[i], used[goods]);
             }
             if (choice(i).goods() == goods && of.shelf() == 0) {
                 model.addLessOrEqual(laid[i], packs[goods]);
@@ -195,21 +242,20 @@ final class SharingModel {
         return IntStream.range(0, laid.length).filter(i -> choice(i).room() == room && !choice(i).isAlone());
     }
 
-    private List<BoolVar> of(int room, Layer layer) {
-        return ofRoom(room).filter(i -> choice(i).layer() == layer).mapToObj(i -> laid[i]).toList();
-    }
-
     /** Starts the search from an allotment. */
     void hint(Allotment start) {
         model.clearHints();
         for (int i = 0; i < laid.length; i++) {
-            model.addHint(laid[i], start.lays(i));
             for (int j = 0; j < pieces[i].length; j++) {
                 for (int k = 0; k < pieces[i][j].length; k++) {
                     model.addHint(pieces[i][j][k], start.pieces(i, j) > k);
                 }
             }
+            if (pieces[i].length > 1) {
+                model.addHint(laid[i], start.lays(i));
+            }
         }
+        offered.forEach(o -> model.addHint(o.chosen(), start.layers(o.room()).equals(o.layers())));
         for (int g = 0; g < packs.length; g++) {
             int goods = g;
             model.addHint(packs[g], start.packs(g));

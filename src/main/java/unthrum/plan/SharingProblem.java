@@ -10,7 +10,8 @@ import unthrum.reasoning.Patch;
 /**
  * What may be laid where, what there is of it, and what must not be exceeded: all in whole numbers, so that every
  * method of solving counts alike. Areas in cm² (pieces for goods sold by the piece), masses in g, thickness in µm,
- * money in hundredths, worth in hundredths of a weight point over a square metre.
+ * money in hundredths, worth in twentieths of a
+ * weight point over a square metre: finer than anyone could tell apart.
  */
 record SharingProblem(List<Room> rooms, List<Choice> choices, List<Goods> goods, Bounds bounds) {
 
@@ -19,6 +20,9 @@ record SharingProblem(List<Room> rooms, List<Choice> choices, List<Goods> goods,
 
     /** Grams in a kilogram. */
     static final double MASS = 1e3;
+
+    /** Parts of a weight point over a square metre. */
+    static final double WORTH = 20;
 
     /** No bound. */
     static final long FREE = Long.MAX_VALUE / 4;

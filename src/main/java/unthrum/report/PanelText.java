@@ -191,6 +191,7 @@ final class PanelText {
             case ADDED_MASS -> "mass that may be added";
             case ROOF_MASS -> "mass that the roof may take";
             case PAYLOAD -> "payload";
+            case PANEL -> "what the panel itself may take";
         };
     }
 

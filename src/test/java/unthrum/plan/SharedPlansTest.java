@@ -1,0 +1,273 @@
+package unthrum.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import unthrum.facts.Pairing;
+import unthrum.knowledge.Knowledge;
+import unthrum.material.Catalogue;
+import unthrum.material.Layer;
+import unthrum.plan.LeftOut.Scarce;
+import unthrum.plan.Proof.Standing;
+import unthrum.reading.YamlReader;
+import unthrum.survey.Survey;
+
+@DisplayName("Plans that share")
+class SharedPlansTest {
+
+    private static final Planner PLANNER = new Planner(Knowledge.load(), Catalogue.load());
+    private static final Map<Path, Plan> PLANS = new HashMap<>();
+    private static final Path HATCHBACK = Path.of("scenarios/one-pack-hatchback.yaml");
+
+    static List<Path> scenarios() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
+            return files.sorted().toList();
+        }
+    }
+
+    private static Plan plan(Path file) {
+        return PLANS.computeIfAbsent(file, f -> PLANNER.plan(YamlReader.read(f, Survey.class)));
+    }
+
+    /** The hatchback with another stock and budget. */
+    private static Plan hatchback(String stock, String money) throws IOException {
+        String text = Files.readString(HATCHBACK).replace("stock:\n  - {material: butyl-2, sheets: 12}\n", stock)
+                .replace("money: 45 EUR", "money: " + money);
+        return PLANNER.plan(YamlReader.read("hatchback.yaml",
+                new java.io.ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)), Survey.class));
+    }
+
+    private static double served(Plan plan) {
+        return plan.shares().proof().served();
+    }
+
+    @Nested
+    @DisplayName("every scenario")
+    class EveryScenario {
+
+        @ParameterizedTest
+        @MethodSource("unthrum.plan.SharedPlansTest#scenarios")
+        @DisplayName("is proved best within the solver's budget")
+        void isProved(Path file) {
+            Proof proof = plan(file).shares().proof();
+            assertThat(proof.isBest()).as("%s", proof).isTrue();
+            assertThat(proof.bound()).isEqualTo(proof.served());
+        }
+
+        @ParameterizedTest
+        @MethodSource("unthrum.plan.SharedPlansTest#scenarios")
+        @DisplayName("keeps the client's limits and the payload")
+        void keepsTheLimits(Path file) {
+            Totals totals = plan(file).totals();
+            double mass = plan(file).panels().stream().mapToDouble(p -> p.layup().mass()).sum();
+            totals.massLimit().ifPresent(l -> assertThat(mass).isLessThanOrEqualTo(l.si()));
+            totals.payload().ifPresent(l -> assertThat(mass).isLessThanOrEqualTo(l.si()));
+            totals.roofLimit().ifPresent(l -> assertThat(totals.roof()).isLessThanOrEqualTo(l.si()));
+            double price = plan(file).shopping().stream().mapToDouble(Purchase::price).sum();
+            totals.moneyLimit().filter(m -> totals.moneyComparable())
+                    .ifPresent(m -> assertThat(price).isLessThanOrEqualTo(m.amount().doubleValue()));
+        }
+
+        @ParameterizedTest
+        @MethodSource("unthrum.plan.SharedPlansTest#scenarios")
+        @DisplayName("keeps every pairing and every panel's stack: no decoupler without its barrier")
+        void keepsThePairings(Path file) {
+            for (PlannedPanel panel : plan(file).panels()) {
+                List<Layer> layers = panel.layup().layers().stream().map(l -> l.layer()).toList();
+                panel.advice().panel().all(Pairing.class).forEach(j -> assertThat(
+                        ((Pairing) j.conclusion()).admits(java.util.Set.copyOf(layers))).as(panel.name()).isTrue());
+                assertThat(panel.layup().thickness()).isLessThanOrEqualTo(panel.advice().options().stack() + 1e-9);
+                assertThat(layers).doesNotHaveDuplicates().isSorted();
+            }
+        }
+
+        @ParameterizedTest
+        @MethodSource("unthrum.plan.SharedPlansTest#scenarios")
+        @DisplayName("empties the shelf before it buys the same")
+        void shelfFirst(Path file) {
+            Plan plan = plan(file);
+            for (Purchase purchase : plan.shopping()) {
+                long shelf = Shopping.onShelf(plan.survey(), purchase.material());
+                if (purchase.packs() > 0 && purchase.pieces() == 0) {
+                    assertThat(purchase.shelf() * SharingProblem.AREA).isEqualTo(shelf);
+                }
+                double packs = purchase.packs() * purchase.material().packArea();
+                assertThat(purchase.area()).isLessThanOrEqualTo(purchase.shelf() + packs + 1e-9);
+            }
+        }
+
+        @ParameterizedTest
+        @MethodSource("unthrum.plan.SharedPlansTest#scenarios")
+        @DisplayName("leaves no patch short of damping while that sheet is left over and mass allows it")
+        void noneLeftOver(Path file) {
+            Plan plan = plan(file);
+            plan.shares().leftOvers().forEach(l -> assertThat(plan.panels().stream()
+                    .filter(p -> p.layup().of(Layer.DAMPING).filter(d -> d.material().equals(l.material())).isPresent())
+                    .flatMap(p -> p.leftOut().stream()).filter(o -> o.material().equals(l.material()))
+                    .filter(o -> o.why() == Scarce.MONEY && o.patch().area() < l.area())).isEmpty());
+        }
+
+        @ParameterizedTest
+        @MethodSource("unthrum.plan.SharedPlansTest#scenarios")
+        @DisplayName("tells what each claim brings, and accounts for each that is not wholly served")
+        void ranks(Path file) {
+            Plan plan = plan(file);
+            List<Shares.Ranked> ranking = plan.shares().ranking();
+            assertThat(ranking).isNotEmpty().isSortedAccordingTo((a, b) -> Double.compare(b.brings(), a.brings()));
+            assertThat(ranking.stream().mapToDouble(r -> r.brings() * r.served()).sum())
+                    .isCloseTo(served(plan), org.assertj.core.api.Assertions.within(1e-6));
+            long left = plan.panels().stream().mapToLong(p -> p.leftOut().size()).sum();
+            assertThat(ranking.stream().filter(r -> r.served() < 1 - 1e-9)).hasSizeLessThanOrEqualTo((int) left);
+        }
+    }
+
+    @Nested
+    @DisplayName("one pack and hardly any money")
+    class OnePack {
+
+        @Test
+        @DisplayName("puts the pack on the shelf to use, on the doors that ring beside the ear first")
+        void usesTheShelf() {
+            Plan plan = plan(HATCHBACK);
+            Purchase sheets = plan.shopping().stream().filter(p -> p.material().material().equals("butyl-2")).findFirst()
+                    .orElseThrow();
+            assertThat(sheets.packs()).isZero();
+            assertThat(sheets.shelf()).isGreaterThan(1);
+            assertThat(plan.panel("door-front-left").orElseThrow().layup().has(Layer.DAMPING)).isTrue();
+            assertThat(plan.panel("door-front-right").orElseThrow().layup().has(Layer.DAMPING)).isTrue();
+        }
+
+        @Test
+        @DisplayName("serves more with every further sheet, and never less")
+        void moreSheets() throws IOException {
+            double before = -1;
+            for (int sheets : new int[] {1, 2, 4, 8, 12, 24}) {
+                double now = served(hatchback("stock: [{material: butyl-2, sheets: " + sheets + "}]\n", "45 EUR"));
+                assertThat(now).as("%d sheets", sheets).isGreaterThanOrEqualTo(before);
+                before = now;
+            }
+        }
+
+        @Test
+        @DisplayName("covers bays in part when there are too few sheets")
+        void partCover() throws IOException {
+            Plan plan = hatchback("stock: [{material: butyl-2, sheets: 2}]\n", "0 EUR");
+            assertThat(plan.shares().ranking().stream().filter(r -> r.layer() == Layer.DAMPING))
+                    .anyMatch(r -> r.served() > 0 && r.served() < 1);
+            assertThat(plan.totals().price()).isZero();
+        }
+
+        @Test
+        @DisplayName("says what the next pack would bring, and where it would go")
+        void nextPack() {
+            List<Shares.NextPack> next = plan(HATCHBACK).shares().nextPacks();
+            assertThat(next).isNotEmpty().isSortedAccordingTo((a, b) -> Double.compare(b.brings(), a.brings()))
+                    .allSatisfy(p -> assertThat(p.brings()).isPositive())
+                    .allSatisfy(p -> assertThat(p.places()).isNotEmpty());
+        }
+
+        @Test
+        @DisplayName("with no money and an empty shelf lays nothing, and says for want of what")
+        void nothingAtAll() throws IOException {
+            Plan plan = hatchback("", "0 EUR");
+            assertThat(plan.totals().price()).isZero();
+            assertThat(plan.shopping()).isEmpty();
+            assertThat(plan.panels()).allSatisfy(p -> assertThat(p.layup().isEmpty()).isTrue());
+            assertThat(plan.panels().stream().flatMap(p -> p.leftOut().stream())).isNotEmpty()
+                    .allSatisfy(l -> assertThat(l.why()).isEqualTo(Scarce.MONEY));
+            assertThat(plan.shares().proof().standing()).isEqualTo(Standing.PROVED_BEST);
+        }
+    }
+
+    @Nested
+    @DisplayName("the house set")
+    class House {
+
+        @Test
+        @DisplayName("gives each panel a layup that serves it as well, of the same layers")
+        void alike() {
+            for (PlannedPanel panel : plan(Path.of("scenarios/country-bus.yaml")).panels()) {
+                if (!panel.layup().isEmpty()) {
+                    assertThat(panel.advice().options().alike().stream().map(Object::toString))
+                            .contains(panel.layup().toString());
+                }
+            }
+        }
+
+        @Test
+        @DisplayName("needs no more materials than the panels' own first choices")
+        void fewer() {
+            List<PlannedPanel> panels = plan(Path.of("scenarios/country-bus.yaml")).panels();
+            long settled = panels.stream().flatMap(p -> p.layup().layers().stream()).map(l -> l.material().material())
+                    .distinct().count();
+            long own = panels.stream().flatMap(p -> p.advice().options().alike().stream().limit(1))
+                    .flatMap(l -> l.layers().stream()).map(l -> l.material().material()).distinct().count();
+            assertThat(settled).isLessThan(own);
+        }
+    }
+
+    @Nested
+    @DisplayName("the native solver")
+    class Solver {
+
+        private static String classesLoadedFor(String scenario) throws IOException {
+            return run(System.getProperty("java.class.path"), scenario);
+        }
+
+        private static String run(String classPath, String scenario) throws IOException {
+            Process java = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                    "-verbose:class", "-cp", classPath, OnePlan.class.getName(), scenario)
+                    .redirectErrorStream(true).start();
+            String said = new String(java.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            assertThat(said).contains("plan done");
+            return said;
+        }
+
+        @Test
+        @DisplayName("stays untouched when nothing is short and nothing lies on the shelf")
+        void untouched() throws IOException {
+            assertThat(plan(Path.of("scenarios/country-bus.yaml")).shares().proof().standing())
+                    .isEqualTo(Standing.NOTHING_SHORT);
+            assertThat(classesLoadedFor("scenarios/country-bus.yaml")).doesNotContain("com.google.ortools");
+        }
+
+        @Test
+        @DisplayName("is loaded when there is something to share")
+        void loaded() throws IOException {
+            assertThat(classesLoadedFor("scenarios/one-pack-hatchback.yaml")).contains("com.google.ortools.Loader")
+                    .contains("plan done: PROVED_BEST");
+        }
+
+        @Test
+        @DisplayName("leaves the sharing to the ranking on a computer that it does not know")
+        void missing() throws IOException {
+            String withoutNatives = Stream.of(System.getProperty("java.class.path").split(java.io.File.pathSeparator))
+                    .filter(p -> !p.matches(".*ortools-(linux|darwin|win32).*"))
+                    .collect(java.util.stream.Collectors.joining(java.io.File.pathSeparator));
+            assertThat(run(withoutNatives, "scenarios/one-pack-hatchback.yaml")).contains("plan done: BY_RANK");
+        }
+    }
+
+    /** A program that makes one plan. */
+    static final class OnePlan {
+        private OnePlan() {
+        }
+
+        public static void main(String[] scenario) {
+            Plan plan = PLANNER.plan(YamlReader.read(Path.of(scenario[0]), Survey.class));
+            System.out.println("plan done: " + plan.shares().proof().standing());
+        }
+    }
+}
