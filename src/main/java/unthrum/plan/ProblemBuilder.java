@@ -71,7 +71,7 @@ final class ProblemBuilder {
                 limits.moneyComparable() ? limits.moneyLimit().map(m -> m.amount().movePointRight(2).longValue())
                         .orElse(SharingProblem.FREE) : SharingProblem.FREE,
                 Math.min(mass(limits.massLimit()), mass(limits.payload())), mass(limits.roofLimit()));
-        return Dominance.pruned(new SharingProblem(rooms, choices, goods, bounds));
+        return new SharingProblem(rooms, choices, goods, bounds);
     }
 
     private Choice choice(int room, PanelAdvice panel, Options.Offer offer) {

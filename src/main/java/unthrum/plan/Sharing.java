@@ -44,9 +44,11 @@ final class Sharing {
 
     Plan share(PanelFacts vehicle, List<Judgement> forAll, List<PanelAdvice> advice) {
         Totals limits = totals(new Use(0, 0, 0), forAll);
-        SharingProblem problem = ProblemBuilder.of(survey, catalogue, advice, limits);
+        SharingProblem whole = ProblemBuilder.of(survey, catalogue, advice, limits);
+        boolean scarce = isScarce(whole, advised(whole, advice));
+        SharingProblem problem = scarce ? Dominance.pruned(whole) : whole;
         Allotment advised = advised(problem, advice);
-        Settled settled = settle(problem, advised);
+        Settled settled = settle(problem, advised, scarce);
         ShareBook book = new ShareBook(problem, settled.allotment, advised);
         List<PlannedPanel> panels = new ArrayList<>();
         for (int room = 0; room < advice.size(); room++) {
@@ -60,9 +62,13 @@ final class Sharing {
     private record Settled(Allotment allotment, Proof proof) {
     }
 
-    private Settled settle(SharingProblem problem, Allotment advised) {
-        boolean nothingShort = problem.bounds().admit(advised.use());
-        if (nothingShort && survey.stock().orElse(List.of()).isEmpty()) {
+    /** Whether anything must be shared: a limit is short, or the shelf is to be used up. */
+    private boolean isScarce(SharingProblem problem, Allotment advised) {
+        return !problem.bounds().admit(advised.use()) || !survey.stock().orElse(List.of()).isEmpty();
+    }
+
+    private Settled settle(SharingProblem problem, Allotment advised, boolean scarce) {
+        if (!scarce) {
             return new Settled(advised, proof(Standing.NOTHING_SHORT, advised, advised.worth()));
         }
         Allotment ranked = Greedy.share(problem);
