@@ -33,7 +33,7 @@ class SharedPlansTest {
 
     static List<Path> scenarios() throws IOException {
         try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
-            return files.sorted().toList();
+            return files.filter(Files::isRegularFile).sorted().toList();
         }
     }
 

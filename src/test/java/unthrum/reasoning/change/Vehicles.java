@@ -80,7 +80,7 @@ final class Vehicles {
 
     private static List<Path> files() {
         try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
-            return files.sorted().toList();
+            return files.filter(Files::isRegularFile).sorted().toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
