@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import unthrum.facts.Access;
 import unthrum.facts.Bay;
 import unthrum.facts.Fact;
 import unthrum.facts.Heat;
@@ -28,7 +27,7 @@ public final class Advisor {
 
     /** The kinds of fact that the choice of a layup reads. */
     public static final Set<Class<? extends Fact>> WEIGHED =
-            Set.of(Panel.class, Bay.class, Rib.class, Heat.class, Access.class);
+            Set.of(Panel.class, Bay.class, Rib.class, Heat.class);
 
     private final Knowledge knowledge;
     private final Catalogue catalogue;
@@ -71,8 +70,7 @@ public final class Advisor {
      */
     public List<Object> weighs(PanelFacts facts) {
         Panel whole = facts.the(Panel.class);
-        List<Object> read = new ArrayList<>(List.of(whole.length(), whole.width(), facts.all(Rib.class).toList(),
-                facts.the(Access.class).reachable()));
+        List<Object> read = new ArrayList<>(List.of(whole.length(), whole.width(), facts.all(Rib.class).toList()));
         facts.all(Bay.class).forEach(bay -> read.add(List.of(bay.place(), bay.area())));
         Merit merit = new Merit(knowledge, facts);
         catalogue.of(Layer.DAMPING).forEach(material -> read.add(merit.of(material)));

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import unthrum.facts.Access;
 import unthrum.facts.Bay;
 import unthrum.facts.Panel;
 import unthrum.facts.Place;
@@ -210,14 +209,13 @@ final class LayupSearch {
 
     /** Where a layer lies: damping on the bays that want it, everything else on the panel less its bare ribs. */
     private List<Patch> patches(Layer layer) {
-        double reachable = panel.facts().the(Access.class).reachable();
         List<Patch> patches = new ArrayList<>();
         for (WeighedWant want : wanted.get(layer)) {
             Place place = want.place();
             double most = limits.coverage(layer, place).orElse(1);
             double area = panel.facts().all(Bay.class).filter(b -> b.place().equals(place))
                     .mapToDouble(Bay::area).findFirst().orElseGet(() -> panel.openArea(layer));
-            patches.add(new Patch(place, most, area * most * reachable));
+            patches.add(new Patch(place, most, area * most));
         }
         return patches;
     }
