@@ -92,7 +92,7 @@ class JobCommandsTest {
             Ended ended = run("handover", JOB, "--width", "400");
             assertThat(ended.code()).isZero();
             assertThat(ended.out()).contains("What was done", "What was left as it was, and why",
-                    "Floor-right: floor-right has live rust", "81.5 dB before, 74 dB after", "Local vehicle rules decide");
+                    "Floor-right: the panel has live rust", "81.5 dB before, 74 dB after", "Local vehicle rules decide");
             assertThat(ended.out()).as("only measured before").doesNotContain("71 °C");
             assertThat(ended.out()).as("a bolt under foam is not said to be free").doesNotContain("torque: seat bolt 1");
         }
