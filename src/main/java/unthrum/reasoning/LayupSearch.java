@@ -13,6 +13,7 @@ import unthrum.facts.Bay;
 import unthrum.facts.Panel;
 import unthrum.facts.Place;
 import unthrum.knowledge.Knowledge;
+import unthrum.knowledge.Standing;
 import unthrum.material.Catalogue;
 import unthrum.material.Layer;
 import unthrum.material.Material;
@@ -52,15 +53,25 @@ final class LayupSearch {
     }
 
     /** A layer that may be laid: how much of the wants' weight it serves, and what it adds. */
-    private record Choice(Laid laid, double service, double mass, double price, double thickness) {
+    private record Choice(Laid laid, double worth, double mass, double price, double thickness) {
+
+        /** What only protects other layers serves no aim of its own. */
+        boolean protects() {
+            return laid.layer() == Layer.WEAR_FACE;
+        }
     }
 
-    /** A layup and how much of the wants' weight it serves. */
-    private record Candidate(Layup layup, double service, double mass, double price, double thickness) {
+    /**
+     * A layup and how much of the wants' weight it serves. What only protects other layers comes after them: a wear
+     * face takes the room that is left and never that of a layer that quiets or insulates.
+     */
+    private record Candidate(Layup layup, double service, double protection, double mass, double price,
+                             double thickness) {
 
-        static final Candidate NOTHING = new Candidate(Layup.NOTHING, 0, 0, 0, 0);
+        static final Candidate NOTHING = new Candidate(Layup.NOTHING, 0, 0, 0, 0, 0);
         static final Comparator<Candidate> BETTER = Comparator
                 .comparingLong((Candidate c) -> -Math.round(c.service * 1e6))
+                .thenComparingLong(c -> -Math.round(c.protection * 1e6))
                 .thenComparingLong(c -> Math.round(c.mass * 1e6))
                 .thenComparingLong(c -> Math.round(c.price * 1e6))
                 .thenComparing(c -> c.layup.toString());
@@ -68,7 +79,8 @@ final class LayupSearch {
         Candidate with(Choice choice) {
             List<Laid> layers = new ArrayList<>(layup.layers());
             layers.add(choice.laid);
-            return new Candidate(new Layup(layers), service + choice.service, mass + choice.mass, price + choice.price,
+            return new Candidate(new Layup(layers), service + (choice.protects() ? 0 : choice.worth),
+                    protection + (choice.protects() ? choice.worth : 0), mass + choice.mass, price + choice.price,
                     thickness + choice.thickness);
         }
     }
@@ -153,24 +165,32 @@ final class LayupSearch {
         return Optional.ofNullable(bestOnRung.get(rung)).map(Candidate::layup);
     }
 
+    /** A limit of mere preference picks among the materials that pass the others; it never leaves a want unserved. */
     private List<Choice> choices(Layer layer, Catalogue catalogue) {
-        List<Choice> choices = new ArrayList<>();
         List<Patch> patches = patches(layer);
         double weight = wanted.get(layer).stream().mapToDouble(WeighedWant::weight).max().orElse(0);
-        for (Material material : catalogue.of(layer)) {
-            Laid laid = new Laid(material, patches);
-            List<Judgement> broken = new ArrayList<>(limits.brokenBy(material));
-            limits.brokenBy(new Layup(List.of(laid))).stream()
-                    .filter(j -> j.conclusion() instanceof unthrum.facts.Limit).forEach(broken::add);
-            if (broken.isEmpty()) {
-                admitted.add(material);
-                choices.add(new Choice(laid, merit.of(material) * weight, laid.mass(), laid.price(),
+        Map<Laid, List<Judgement>> broken = new LinkedHashMap<>();
+        catalogue.of(layer).stream().map(m -> new Laid(m, patches)).forEach(laid -> broken.put(laid, broken(laid)));
+        boolean preferencesCanBeMet = broken.values().stream().anyMatch(List::isEmpty);
+        List<Choice> choices = new ArrayList<>();
+        broken.forEach((laid, by) -> {
+            if (by.stream().allMatch(j -> j.standing() == Standing.PREFERENCE && !preferencesCanBeMet)) {
+                admitted.add(laid.material());
+                choices.add(new Choice(laid, merit.of(laid.material()) * weight, laid.mass(), laid.price(),
                         laid.stackThickness()));
             } else {
-                rejected.put(material, broken);
+                rejected.put(laid.material(), by);
             }
-        }
+        });
         return choices;
+    }
+
+    /** The limits that a layer breaks by itself. */
+    private List<Judgement> broken(Laid laid) {
+        List<Judgement> broken = new ArrayList<>(limits.brokenBy(laid.material()));
+        limits.brokenBy(new Layup(List.of(laid))).stream()
+                .filter(j -> j.conclusion() instanceof unthrum.facts.Limit).forEach(broken::add);
+        return broken;
     }
 
     /** Layers come in the order in which they lie; what a limit on the whole forbids, more layers do not mend. */

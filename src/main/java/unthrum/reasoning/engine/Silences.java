@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -56,38 +57,64 @@ final class Silences {
     }
 
     private Silence trace(RuleCard rule, RuleShape shape, Optional<Object> about, Condition anchor) {
-        Map<String, Object> bound = new HashMap<>();
-        List<Looked> looked = new ArrayList<>();
+        Map<Condition, List<?>> some = new LinkedHashMap<>();
         for (Condition condition : shape.conditions()) {
-            List<?> candidates = condition == anchor ? List.of(about.orElseThrow()) : candidates(condition.type());
-            looked.addAll(look(condition, candidates, bound));
+            some.put(condition, condition == anchor ? List.of(about.orElseThrow()) : candidates(condition));
         }
-        return new Silence(rule, about, looked);
+        return new Silence(rule, about, nearest(shape.conditions(), some, new HashMap<>()));
     }
 
+    /** Of all ways to choose a fact for each condition the one with the fewest failures, among equals the first. */
+    private List<Looked> nearest(List<Condition> conditions, Map<Condition, List<?>> candidates,
+                                 Map<String, Object> bound) {
+        if (conditions.isEmpty()) {
+            return List.of();
+        }
+        Condition condition = conditions.get(0);
+        List<Condition> rest = conditions.subList(1, conditions.size());
+        if (condition.sense() != Sense.ONE || candidates.get(condition).isEmpty()) {
+            bound.remove(condition.variable());
+            return joined(look(condition, candidates.get(condition), bound), nearest(rest, candidates, bound));
+        }
+        List<Looked> best = null;
+        for (Object candidate : candidates.get(condition)) {
+            bound.put(condition.variable(), candidate);
+            List<Looked> tried = tests(condition, candidate, bound);
+            if (best == null || failures(tried) < failures(best)) {
+                tried = joined(tried, nearest(rest, candidates, bound));
+                best = best == null || failures(tried) < failures(best) ? tried : best;
+            }
+        }
+        return best;
+    }
+
+    private static List<Looked> joined(List<Looked> first, List<Looked> second) {
+        List<Looked> all = new ArrayList<>(first);
+        all.addAll(second);
+        return all;
+    }
+
+    /** A condition that names no fact: none may meet it, or any one must. */
     private List<Looked> look(Condition condition, List<?> candidates, Map<String, Object> bound) {
         List<Looked> best = null;
         Object chosen = null;
         for (Object candidate : candidates) {
-            bound.put(condition.variable(), candidate);
-            List<Looked> tried = tests(condition, candidate, bound);
+            Map<String, Object> with = new HashMap<>(bound);
+            with.put(condition.variable(), candidate);
+            List<Looked> tried = tests(condition, candidate, with);
             if (best == null || failures(tried) < failures(best)) {
                 best = tried;
                 chosen = candidate;
             }
         }
-        bound.put(condition.variable(), chosen);
         String kind = condition.type().getSimpleName();
         boolean met = best != null && failures(best) == 0;
         if (condition.sense() == Sense.NONE) {
             return List.of(new Looked(kind, text(condition), met ? Outcome.FAILED : Outcome.HELD,
                     met ? Optional.of(chosen) : Optional.empty(), List.of(), false, OptionalDouble.empty()));
         }
-        if (best == null) {
-            return List.of(new Looked(kind, text(condition), Outcome.NOTHING_TO_LOOK_AT, Optional.empty(), List.of(),
-                    false, OptionalDouble.empty()));
-        }
-        return best;
+        return best != null ? best : List.of(new Looked(kind, text(condition), Outcome.NOTHING_TO_LOOK_AT,
+                Optional.empty(), List.of(), false, OptionalDouble.empty()));
     }
 
     private static String text(Condition condition) {
@@ -153,6 +180,13 @@ final class Silences {
 
     private static long failures(List<Looked> looked) {
         return looked.stream().filter(l -> l.outcome() != Outcome.HELD).count();
+    }
+
+    /** A threshold is named by its id, so only one comes into question. */
+    private List<?> candidates(Condition condition) {
+        List<?> all = candidates(condition.type());
+        return condition.type() != Threshold.class ? all : all.stream()
+                .filter(t -> failures(tests(condition, t, Map.of(condition.variable(), t))) == 0).toList();
     }
 
     private List<?> candidates(Class<?> type) {
