@@ -14,6 +14,8 @@ import unthrum.facts.Pairing;
 import unthrum.facts.Place;
 import unthrum.facts.Veto;
 import unthrum.knowledge.Knowledge;
+import unthrum.knowledge.Standing;
+import unthrum.material.Layer;
 import unthrum.material.Material;
 import unthrum.plan.PlannedPanel;
 import unthrum.reading.Dimension;
@@ -107,9 +109,17 @@ final class LayerAudit {
 
     private void material(Piece piece) {
         Material material = piece.laid().material();
-        byBound(limits.brokenBy(material)).forEach((bound, by) -> finder.found(Weighing.limit(by),
-                Mistake.LIMIT_BROKEN, Place.of(planned.name()), name(piece), by,
+        List<Judgement> broken = limits.brokenBy(material).stream().filter(j -> !isGivenUp(j, material.layer())).toList();
+        byBound(broken).forEach((bound, by) -> finder.found(Weighing.limit(by), Mistake.LIMIT_BROKEN,
+                Place.of(planned.name()), name(piece), by,
                 List.of(LimitFigures.of(bound, material), LimitFigures.bound(by)), List.of()));
+    }
+
+    /** A preference that no material of the layer could meet here: the plan itself breaks it rather than lay nothing. */
+    private boolean isGivenUp(Judgement limit, Layer layer) {
+        return limit.standing() == Standing.PREFERENCE && planned.advice().considered().stream()
+                .filter(c -> c.material().layer() == layer && c.rejectedBy().isEmpty())
+                .anyMatch(c -> limits.brokenBy(c.material()).contains(limit));
     }
 
     private void layup() {

@@ -34,6 +34,8 @@ import unthrum.survey.Zone;
 final class ProblemBuilder {
 
     private static final double HOLE = 1;
+    /** What only protects other layers counts a hundredth: it takes what they leave. Common practice. */
+    private static final double PROTECTION = 0.01;
 
     private final Survey survey;
     private final List<PanelAdvice> advice;
@@ -80,7 +82,8 @@ final class ProblemBuilder {
         List<Part> parts = new ArrayList<>();
         for (Options.Part part : offer.parts()) {
             double merit = part.weight() * (best - offer.merit()) <= Options.ALIKE ? best : offer.merit();
-            double worth = part.weight() * merit * served(panel, offer.layer(), part.patch());
+            double worth = part.weight() * merit * served(panel, offer.layer(), part.patch())
+                    * (offer.layer() == Layer.WEAR_FACE ? PROTECTION : 1);
             boolean required = part.safety() && panel.layup().has(offer.layer());
             parts.add(new Part(part.patch(), required, steps(offer.material(), part, worth)));
         }
