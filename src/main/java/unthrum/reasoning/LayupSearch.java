@@ -53,7 +53,7 @@ final class LayupSearch {
     }
 
     /** A layer that may be laid: how much of the wants' weight it serves, and what it adds. */
-    private record Choice(Laid laid, double worth, double mass, double price, double thickness) {
+    private record Choice(Laid laid, double weight, double worth, double mass, double price, double thickness) {
 
         /** What only protects other layers serves no aim of its own. */
         boolean protects() {
@@ -62,15 +62,17 @@ final class LayupSearch {
     }
 
     /**
-     * A layup and how much of the wants' weight it serves. What only protects other layers comes after them: a wear
-     * face takes the room that is left and never that of a layer that quiets or insulates.
+     * A layup, the weight of the wants that it serves at all, and how much of it it serves: a reason more comes before
+     * a better material for the others, so that thicker foam never takes the room of a damping sheet. What only
+     * protects other layers comes after them: a wear face takes the room that is left.
      */
-    private record Candidate(Layup layup, double service, double protection, double mass, double price,
+    private record Candidate(Layup layup, double weight, double service, double protection, double mass, double price,
                              double thickness) {
 
-        static final Candidate NOTHING = new Candidate(Layup.NOTHING, 0, 0, 0, 0, 0);
+        static final Candidate NOTHING = new Candidate(Layup.NOTHING, 0, 0, 0, 0, 0, 0);
         static final Comparator<Candidate> BETTER = Comparator
-                .comparingLong((Candidate c) -> -Math.round(c.service * 1e6))
+                .comparingLong((Candidate c) -> -Math.round(c.weight * 1e6))
+                .thenComparingLong(c -> -Math.round(c.service * 1e6))
                 .thenComparingLong(c -> -Math.round(c.protection * 1e6))
                 .thenComparingLong(c -> Math.round(c.mass * 1e6))
                 .thenComparingLong(c -> Math.round(c.price * 1e6))
@@ -79,8 +81,8 @@ final class LayupSearch {
         Candidate with(Choice choice) {
             List<Laid> layers = new ArrayList<>(layup.layers());
             layers.add(choice.laid);
-            return new Candidate(new Layup(layers), service + (choice.protects() ? 0 : choice.worth),
-                    protection + (choice.protects() ? choice.worth : 0), mass + choice.mass, price + choice.price,
+            return new Candidate(new Layup(layers), weight + (choice.protects() ? 0 : choice.weight),
+                    service + (choice.protects() ? 0 : choice.worth), protection + (choice.protects() ? choice.worth : 0), mass + choice.mass, price + choice.price,
                     thickness + choice.thickness);
         }
     }
@@ -176,7 +178,7 @@ final class LayupSearch {
         broken.forEach((laid, by) -> {
             if (by.stream().allMatch(j -> j.standing() == Standing.PREFERENCE && !preferencesCanBeMet)) {
                 admitted.add(laid.material());
-                choices.add(new Choice(laid, merit.of(laid.material()) * weight, laid.mass(), laid.price(),
+                choices.add(new Choice(laid, weight, merit.of(laid.material()) * weight, laid.mass(), laid.price(),
                         laid.stackThickness()));
             } else {
                 rejected.put(laid.material(), by);
@@ -212,7 +214,7 @@ final class LayupSearch {
             return;
         }
         best = better(best, candidate);
-        if (candidate.service >= best.service - Options.ALIKE) {
+        if (candidate.weight >= best.weight - 1e-6 && candidate.service >= best.service - Options.ALIKE) {
             nearBest.add(candidate);
         }
         layup.layers().forEach(l -> bestWith.merge(l.material(), candidate, LayupSearch::better));

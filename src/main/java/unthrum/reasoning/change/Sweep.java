@@ -18,8 +18,8 @@ import unthrum.survey.PanelEntry;
  * <p>Every point is looked at, but not every one is judged in full. On a run of points where every test of every rule
  * gives the same answers and the choice of a layup reads the same facts, the same rules speak; only the values of
  * limits move, all one way, since a consequence is a difference or product of one component and a threshold. The
- * layups that they admit are then nested, so a run whose two ends get the same layup gets it everywhere; otherwise the
- * run is halved.
+ * layups that they admit are then nested, and so are the materials that only an assumption keeps out, so a run whose
+ * two ends get the same layup and verdict gets them everywhere; otherwise the run is halved.
  */
 final class Sweep {
 
@@ -91,7 +91,8 @@ final class Sweep {
     }
 
     private void between(Lever lever, List<Object> values, int from, Step first, int to, Step last, List<Step> found) {
-        if (to - from < 2 || first.advice().layup().equals(last.advice().layup())) {
+        if (to - from < 2 || first.advice().layup().equals(last.advice().layup())
+                && first.advice().verdict() == last.advice().verdict()) {
             return;
         }
         int middle = (from + to) / 2;
