@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -38,15 +37,7 @@ import unthrum.survey.Zone;
 
 @DisplayName("The shipped scenarios")
 class ScenariosTest {
-    private static final List<Path> SCENARIOS = files();
-
-    private static List<Path> files() {
-        try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
-            return files.filter(Files::isRegularFile).sorted().toList();
-        } catch (IOException e) {
-            throw new AssertionError(e);
-        }
-    }
+    private static final List<Path> SCENARIOS = Scenarios.files();
 
     private static Survey read(Path file) {
         return YamlReader.read(file, Survey.class);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import unthrum.Scenarios;
 import unthrum.built.Built;
 import unthrum.built.BuiltPanel;
 import unthrum.built.BuiltPanel.Drains;

@@ -6,6 +6,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import unthrum.Scenarios;
 import unthrum.built.BuiltPanel;
 import unthrum.built.BuiltPanel.FittedLayer;
 import unthrum.built.Done;

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import unthrum.Scenarios;
 import unthrum.built.Built;
 import unthrum.facts.Conclusion;
 import unthrum.facts.Duty;

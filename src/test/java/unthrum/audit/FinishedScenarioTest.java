@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import unthrum.Scenarios;
 import unthrum.built.Job;
 import unthrum.built.JobReader;
 

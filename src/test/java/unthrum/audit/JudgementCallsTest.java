@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import unthrum.Scenarios;
 import unthrum.built.Built;
 import unthrum.built.BuiltPanel;
 import unthrum.built.Edit;

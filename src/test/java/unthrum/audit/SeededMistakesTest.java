@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import unthrum.Scenarios;
 import unthrum.built.Built;
 
 @DisplayName("The common mistakes, seeded one at a time and in pairs into every scenario's sound job")

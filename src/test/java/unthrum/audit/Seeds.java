@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import unthrum.Scenarios;
 import unthrum.built.BuiltPanel;
 import unthrum.built.BuiltPanel.Drains;
 import unthrum.built.BuiltPanel.FittedLayer;

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import unthrum.Scenarios;
 import unthrum.built.BuiltYaml;
 import unthrum.built.Job;
 import unthrum.built.JobReader;

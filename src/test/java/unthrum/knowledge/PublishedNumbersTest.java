@@ -21,7 +21,7 @@ class PublishedNumbersTest {
     @Test
     @DisplayName("acetone can be lit from -18 °C, closed cup (ICSC 0087, from memory)")
     void flashPoint() {
-        assertThat(KNOWLEDGE.number("safety/acetone-flash-point")).isCloseTo(-18, within(1e-9));
+        assertThat(KNOWLEDGE.number("workshop/acetone-flash-point")).isCloseTo(-18, within(1e-9));
     }
 
     @Test

@@ -3,35 +3,19 @@ package unthrum.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import unthrum.Scenarios;
 import unthrum.effect.AimGain;
 import unthrum.effect.PanelEffect;
-import unthrum.knowledge.Knowledge;
-import unthrum.material.Catalogue;
-import unthrum.reading.YamlReader;
 import unthrum.report.PlanText;
 import unthrum.report.Style;
-import unthrum.survey.Survey;
 
 @DisplayName("A plan shows what it does")
 class PlanEffectsTest {
-
-    private static Map<String, Plan> plans;
-
-    @BeforeAll
-    static void plan() {
-        Planner planner = new Planner(Knowledge.load(), Catalogue.load());
-        plans = scenarios().collect(Collectors.toMap(s -> s,
-                s -> planner.plan(YamlReader.read(Path.of("scenarios", s + ".yaml"), Survey.class))));
-    }
 
     static Stream<String> scenarios() {
         return Stream.of("sleeper-city-van", "shell-pickup");
@@ -41,7 +25,7 @@ class PlanEffectsTest {
     @MethodSource("scenarios")
     @DisplayName("every panel in order, and the same mass as its totals")
     void consistent(String scenario) {
-        Plan plan = plans.get(scenario);
+        Plan plan = Scenarios.plan(scenario);
         assertThat(plan.effects().panels()).extracting(PanelEffect::panel)
                 .isEqualTo(plan.panels().stream().map(PlannedPanel::name).toList());
         // the totals count each quarter of a patch in whole grams, rounded up
@@ -55,7 +39,7 @@ class PlanEffectsTest {
     @MethodSource("scenarios")
     @DisplayName("nothing changes on a panel that gets nothing")
     void unchanged(String scenario) {
-        Plan plan = plans.get(scenario);
+        Plan plan = Scenarios.plan(scenario);
         List<PlannedPanel> bare = plan.panels().stream()
                 .filter(p -> p.layup().isEmpty() && p.treated().closed().isEmpty()).toList();
         assertThat(bare).isNotEmpty().allSatisfy(p -> {
@@ -71,7 +55,7 @@ class PlanEffectsTest {
     @MethodSource("scenarios")
     @DisplayName("no layer of a plan is hotter at the peak of its place than it bears")
     void bears(String scenario) {
-        assertThat(plans.get(scenario).effects().panels().stream().flatMap(p -> p.heat().atPeak().stream()))
+        assertThat(Scenarios.plan(scenario).effects().panels().stream().flatMap(p -> p.heat().atPeak().stream()))
                 .isNotEmpty().allSatisfy(h -> assertThat(h.margin()).as(h.toString()).isNotNegative());
     }
 
@@ -79,7 +63,7 @@ class PlanEffectsTest {
     @MethodSource("scenarios")
     @DisplayName("in words: each aim, where the next money goes, and no promise of a level in the cabin")
     void words(String scenario) {
-        Plan plan = plans.get(scenario);
+        Plan plan = Scenarios.plan(scenario);
         String text = PlanText.of(plan, List.of(), 100, Style.PLAIN);
         String brings = text.substring(text.indexOf("What it brings"), text.indexOf("Shopping and totals"))
                 .replaceAll("\\s+", " ");

@@ -6,18 +6,15 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import unthrum.Scenarios;
 import unthrum.facts.Pairing;
-import unthrum.knowledge.Knowledge;
-import unthrum.material.Catalogue;
 import unthrum.material.Layer;
 import unthrum.plan.LeftOut.Scarce;
 import unthrum.plan.Proof.Standing;
@@ -27,25 +24,21 @@ import unthrum.survey.Survey;
 @DisplayName("Plans that share")
 class SharedPlansTest {
 
-    private static final Planner PLANNER = new Planner(Knowledge.load(), Catalogue.load());
-    private static final Map<Path, Plan> PLANS = new HashMap<>();
     private static final Path HATCHBACK = Path.of("scenarios/one-pack-hatchback.yaml");
 
-    static List<Path> scenarios() throws IOException {
-        try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
-            return files.filter(Files::isRegularFile).sorted().toList();
-        }
+    static List<Path> scenarios() {
+        return Scenarios.files();
     }
 
     private static Plan plan(Path file) {
-        return PLANS.computeIfAbsent(file, f -> PLANNER.plan(YamlReader.read(f, Survey.class)));
+        return Scenarios.plan(file);
     }
 
     /** The hatchback with another stock and budget. */
     private static Plan hatchback(String stock, String money) throws IOException {
         String text = Files.readString(HATCHBACK).replace("stock:\n  - {material: butyl-2, sheets: 12}\n", stock)
                 .replace("money: 45 EUR", "money: " + money);
-        return PLANNER.plan(YamlReader.read("hatchback.yaml",
+        return Scenarios.PLANNER.plan(YamlReader.read("hatchback.yaml",
                 new java.io.ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)), Survey.class));
     }
 
@@ -266,7 +259,7 @@ class SharedPlansTest {
         }
 
         public static void main(String[] scenario) {
-            Plan plan = PLANNER.plan(YamlReader.read(Path.of(scenario[0]), Survey.class));
+            Plan plan = Scenarios.PLANNER.plan(YamlReader.read(Path.of(scenario[0]), Survey.class));
             System.out.println("plan done: " + plan.shares().proof().standing());
         }
     }

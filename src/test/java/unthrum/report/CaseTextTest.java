@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import unthrum.Scenarios;
 import unthrum.material.Layer;
 import unthrum.plan.PlannedPanel;
 import unthrum.reasoning.engine.Reason;

@@ -14,7 +14,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
@@ -22,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import unthrum.Scenarios;
 import unthrum.reading.Problems;
 import unthrum.reading.SchemaWriter;
 
@@ -59,12 +59,9 @@ class SurveySchemaTest {
         assertThat(meta.validate(new ObjectMapper().readTree(SchemaWriter.of(Survey.class)))).isEmpty();
     }
 
-    static Stream<Path> surveys() throws IOException {
-        try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
-            List<Path> scenarios = files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList();
-            return Stream.concat(Stream.of(Path.of("src/test/resources/unthrum/survey/workshop.yaml")),
-                    scenarios.stream());
-        }
+    static Stream<Path> surveys() {
+        return Stream.concat(Stream.of(Path.of("src/test/resources/unthrum/survey/workshop.yaml")),
+                Scenarios.files().stream());
     }
 
     @ParameterizedTest(name = "{0}")

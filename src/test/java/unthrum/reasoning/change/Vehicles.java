@@ -1,32 +1,25 @@
 package unthrum.reasoning.change;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
-import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import unthrum.Scenarios;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
 import unthrum.reasoning.engine.RuleEngine;
 import unthrum.survey.PanelEntry;
 import unthrum.survey.Survey;
-import unthrum.survey.SurveyReader;
 
 /** The vehicles of the scenarios, and panels made from theirs by turning some of their facts. */
 final class Vehicles {
 
-    static final Knowledge KNOWLEDGE = Knowledge.load();
-    static final Catalogue CATALOGUE = Catalogue.load();
+    static final Knowledge KNOWLEDGE = Scenarios.KNOWLEDGE;
+    static final Catalogue CATALOGUE = Scenarios.CATALOGUE;
     static final RuleEngine ENGINE = new RuleEngine(KNOWLEDGE);
-    static final List<Path> FILES = files();
-    private static final Map<Path, Survey> SURVEYS = new HashMap<>();
+    static final List<Path> FILES = Scenarios.files();
     private static final int MOST_TURNS = 3;
 
     private Vehicles() {
@@ -45,7 +38,7 @@ final class Vehicles {
     }
 
     static Survey survey(Path file) {
-        return SURVEYS.computeIfAbsent(file, SurveyReader::read);
+        return Scenarios.survey(file);
     }
 
     static PanelTrial trial(Survey survey) {
@@ -76,13 +69,5 @@ final class Vehicles {
             values.addAll(lever.scale(false));
         }
         return values.isEmpty() ? panel : lever.set(panel, values.get(random.nextInt(values.size())));
-    }
-
-    private static List<Path> files() {
-        try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
-            return files.filter(Files::isRegularFile).sorted().toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }
