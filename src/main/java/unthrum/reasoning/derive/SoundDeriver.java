@@ -21,8 +21,10 @@ import unthrum.survey.OpeningState;
 /** What a usual barrier would do on a panel: what its open holes cost, and what floating it in the room would gain. */
 final class SoundDeriver {
 
-    /** The third octave in which walls are compared, Hz: the middle of the speech and engine range. */
+    /** The third octave in which walls are compared, Hz: the middle of the range below. Common practice, no source. */
     private static final double MIDDLE = 500;
+
+    /** Between these third octaves, Hz, floating a barrier is worth its foam. Common practice, no source. */
     private static final double LOWEST_BAND = 250;
     private static final double HIGHEST_BAND = 4000;
 
