@@ -1,5 +1,7 @@
 package unthrum.physics;
 
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 
@@ -7,12 +9,12 @@ import java.util.function.ToDoubleFunction;
  * What a bay may ring at: its first mode for each way its edges may be held. Edges are never ideal, so the answer is a
  * range, from hinged to clamped and, on a curved bay, from sliding to fixed, which matters more.
  *
- * @param first the first mode by support
+ * @param first the first mode by support, always in the same order
  */
 public record Ringing(Map<Support, Mode> first) {
 
     public Ringing {
-        first = Map.copyOf(first);
+        first = Collections.unmodifiableMap(new EnumMap<>(first));
     }
 
     /** The first modes of a bay, or why the theory does not hold for it. */

@@ -4,6 +4,7 @@ import com.google.ortools.Loader;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.LinearExprBuilder;
+import java.util.List;
 import java.util.function.ToLongFunction;
 
 /**
@@ -20,22 +21,19 @@ final class ExactSharing {
     /** The solver's deterministic units for all aims together, about a second each. */
     private static final double BUDGET = 10;
 
-    /** What the constraint solver alone may spend on an aim before the packs are split. */
-    private static final double FIRST = 1;
-
-    /** What it gets in any case, enough to confirm the plan at hand. */
-    private static final double LEAST = 0.1;
-
-    private static final double ROUNDING = 1e-6;
+    /** What the constraint solver alone may spend on an aim before the packs are split: enough for the easy ones. */
+    private static final double FIRST = 0.1;
 
     private final SharingModel model;
     private Allotment best;
     private double budget = BUDGET;
     private boolean proved = true;
+    private List<PackSearch.Box> boxes;
 
     private ExactSharing(SharingProblem problem, Allotment start) {
         this.model = new SharingModel(problem, start);
         this.best = start;
+        this.boxes = List.of(PackSearch.Box.all(model));
     }
 
     /**
@@ -75,7 +73,7 @@ final class ExactSharing {
     private long seek(LinearExprBuilder goal, ToLongFunction<Allotment> measure) {
         model.get().minimize(goal);
         model.hint(best);
-        CpSolver solver = solver(Math.max(Math.min(FIRST, budget), LEAST));
+        CpSolver solver = solver(FIRST);
         CpSolverStatus status = solver.solve(model.get());
         budget -= solver.response().getDeterministicTime();
         if (status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE) {
@@ -84,9 +82,10 @@ final class ExactSharing {
             throw new IllegalStateException("sharing ended as " + status + " although a plan was at hand");
         }
         long reached = measure.applyAsLong(best);
-        long bound = (long) Math.ceil(solver.bestObjectiveBound() - ROUNDING);
+        long bound = reached;
         if (status != CpSolverStatus.OPTIMAL) {
-            PackSearch.Found found = new PackSearch(model, goal, best, reached, budget).search(bound);
+            PackSearch.Found found = new PackSearch(model, goal, best, reached, budget).search(boxes);
+            boxes = found.boxes();
             best = found.best();
             reached = found.reached();
             bound = found.bound();

@@ -77,7 +77,7 @@ final class Sharing {
         }
         ExactSharing.Solved solved = ExactSharing.solve(problem, ranked);
         return new Settled(solved.allotment(), proof(solved.proved() ? Standing.PROVED_BEST : Standing.BEST_FOUND,
-                solved.allotment(), solved.bound()));
+                solved.allotment(), Math.min(solved.bound(), mostWorth(problem))));
     }
 
     private static Proof proof(Standing standing, Allotment allotment, long bound) {

@@ -42,18 +42,36 @@ class ExactSharingTest {
         assertThat(SmallProblems.isAllowed(problem, solved.allotment())).isTrue();
     }
 
+    private static PackSearch.Found split(SharingModel model, LinearExprBuilder goal, Allotment from, long reached,
+                                          double budget, List<PackSearch.Box> boxes) {
+        model.get().minimize(goal);
+        return new PackSearch(model, goal, from, reached, budget).search(boxes);
+    }
+
     @Property(tries = 100)
-    @Label("splitting the packs finds it too, and proves it")
+    @Label("splitting the packs finds it too, proves it, and leaves the cheapest of the best to the next aim")
     void packSearchEqualsBruteForce(@ForAll("problems") SharingProblem problem) {
         Loader.loadNativeLibraries();
         Allotment start = Allotment.nothing(problem);
         SharingModel model = new SharingModel(problem, start);
-        LinearExprBuilder goal = model.worth();
-        model.get().minimize(goal);
-        PackSearch.Found found = new PackSearch(model, goal, start, 0, 100).search(-1_000_000);
-        assertThat(-found.best().worth()).isEqualTo(found.reached()).isEqualTo(found.bound())
-                .isEqualTo(-SmallProblems.best(problem).worth());
-        assertThat(SmallProblems.isAllowed(problem, found.best())).isTrue();
+        PackSearch.Found most = split(model, model.worth(), start, 0, 100, List.of(PackSearch.Box.all(model)));
+        Allotment best = SmallProblems.best(problem);
+        assertThat(-most.best().worth()).isEqualTo(most.reached()).isEqualTo(most.bound()).isEqualTo(-best.worth());
+        assertThat(SmallProblems.isAllowed(problem, most.best())).isTrue();
+        model.get().clearObjective();
+        model.get().addLessOrEqual(model.worth(), most.reached());
+        PackSearch.Found least = split(model, model.money(), most.best(), most.best().use().money(), 100, most.boxes());
+        assertThat(least.best().use().money()).isEqualTo(least.bound()).isEqualTo(best.use().money());
+    }
+
+    @Property(tries = 100)
+    @Label("cut short, it claims no more than it knows")
+    void cutShort(@ForAll("problems") SharingProblem problem) {
+        Loader.loadNativeLibraries();
+        Allotment start = Allotment.nothing(problem);
+        SharingModel model = new SharingModel(problem, start);
+        PackSearch.Found found = split(model, model.worth(), start, 0, 0, List.of(PackSearch.Box.all(model)));
+        assertThat(found.bound()).isLessThanOrEqualTo(-SmallProblems.best(problem).worth());
     }
 
     @Property(tries = 100)

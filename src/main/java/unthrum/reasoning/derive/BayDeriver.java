@@ -1,7 +1,6 @@
 package unthrum.reasoning.derive;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -130,13 +129,13 @@ final class BayDeriver {
         return Ringing.betweenRibs(skin, turned, acrossEnds);
     }
 
-    /** At best: by how much a usual damping sheet over the middle lowers the bay's own resonance. */
+    /** At best: by how much a usual damping sheet over the middle lowers the bay's own resonance, however held. */
     private double gain(Sheet sheet, Ringing ringing, double coveredShare) {
-        Mode mode = ringing.first().values().stream()
-                .max(Comparator.comparingDouble(Mode::bendingShare)).orElseThrow();
-        double composite = new UsualDamping(knowledge).on(sheet, mode).lossFactor();
         double bare = knowledge.number("usual/bare-loss-factor");
-        double treated = Damping.modalLossFactor(bare, mode.bendingShare(), coveredShare, composite);
-        return Damping.levelReduction(bare, treated);
+        UsualDamping usual = new UsualDamping(knowledge);
+        return ringing.first().values().stream()
+                .mapToDouble(mode -> Damping.levelReduction(bare, Damping.modalLossFactor(bare, mode.bendingShare(),
+                        coveredShare, usual.on(sheet, mode).lossFactor())))
+                .max().orElseThrow();
     }
 }
