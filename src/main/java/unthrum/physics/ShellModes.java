@@ -76,20 +76,23 @@ public final class ShellModes {
 
     /** One mode on edges free to slide in the skin's plane. */
     public static Mode sliding(Skin skin, Bay bay, boolean clamped, int m, int n) {
-        return sliding(skin, bay, ends(clamped ? 2 : 0, m), ends(clamped ? 2 : 0, n), m, n);
+        double bending = clamped ? PlateModes.clamped(skin, bay, m, n) : PlateModes.hinged(skin, bay, m, n);
+        return sliding(skin, bay, bending, m, n);
     }
 
     /** Bending alone rises with m and n, so that a row ends where it passes the lowest mode found. */
     private static Mode lowestSliding(Skin skin, Bay bay, boolean clamped, int ribbedEnds) {
         Mode lowest = new Mode(Double.POSITIVE_INFINITY, 1, 1, 1);
         for (int m = 1; m <= MOST_HALF_WAVES; m++) {
-            BeamMode x = ends(clamped ? 2 : ribbedEnds, m);
+            BeamMode x = ends(ribbedEnds, m);
             for (int n = 1; n <= MOST_HALF_WAVES; n++) {
-                BeamMode y = ends(clamped ? 2 : 0, n);
-                if (PlateModes.frequency(skin, bay.length(), bay.width(), x, y) > lowest.frequency()) {
+                BeamMode y = BeamMode.hinged(n);
+                double bending = clamped ? PlateModes.clamped(skin, bay, m, n)
+                        : PlateModes.frequency(skin, bay.length(), bay.width(), x, y);
+                if (bending > lowest.frequency()) {
                     break;
                 }
-                Mode mode = sliding(skin, bay, x, y, m, n);
+                Mode mode = sliding(skin, bay, bending, m, n);
                 lowest = mode.frequency() < lowest.frequency() ? mode : lowest;
             }
         }
@@ -104,8 +107,7 @@ public final class ShellModes {
         };
     }
 
-    private static Mode sliding(Skin skin, Bay bay, BeamMode x, BeamMode y, int m, int n) {
-        double bending = PlateModes.frequency(skin, bay.length(), bay.width(), x, y);
+    private static Mode sliding(Skin skin, Bay bay, double bending, int m, int n) {
         double along = Math.pow(m / bay.length(), 2);
         double across = Math.pow(n / bay.width(), 2);
         double curvature = (across * bay.lengthCurvature() + along * bay.widthCurvature()) / (along + across);

