@@ -3,6 +3,8 @@ package unthrum.audit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import unthrum.built.BuiltPanel;
 import unthrum.built.BuiltPanel.FittedLayer;
 import unthrum.facts.Bay;
@@ -66,8 +68,22 @@ record Fitted(List<Piece> pieces) {
                 .map(p -> p.laid().material().material()).distinct().toList();
     }
 
-    private static Layup layup(List<Laid> layers) {
+    /** Pieces of one material side by side are one layer; on top of each other they are two. */
+    private static Layup layup(List<Laid> pieces) {
+        List<Laid> layers = new ArrayList<>();
+        for (Laid piece : pieces) {
+            Optional<Laid> beside = layers.stream().filter(l -> l.material().equals(piece.material()))
+                    .filter(l -> !overlap(l, piece)).findFirst();
+            beside.ifPresent(layers::remove);
+            layers.add(beside.map(l -> new Laid(l.material(), Stream.concat(l.patches().stream(),
+                    piece.patches().stream()).toList())).orElse(piece));
+        }
         return new Layup(layers.stream().sorted(Comparator.comparing(Laid::layer)).toList());
+    }
+
+    private static boolean overlap(Laid one, Laid other) {
+        return one.patches().stream().anyMatch(p -> other.patches().stream()
+                .anyMatch(q -> p.place().within(q.place()) || q.place().within(p.place())));
     }
 
     private static List<Patch> patches(FittedLayer entry, Layer layer, PlannedPanel planned) {

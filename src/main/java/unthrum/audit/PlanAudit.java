@@ -1,6 +1,7 @@
 package unthrum.audit;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import unthrum.audit.Fitted.Piece;
 import unthrum.built.BuiltPanel;
@@ -10,8 +11,10 @@ import unthrum.facts.Hold;
 import unthrum.facts.Hold.Obstacle;
 import unthrum.facts.Place;
 import unthrum.knowledge.Knowledge;
+import unthrum.material.Material;
 import unthrum.plan.PlannedPanel;
 import unthrum.reading.Dimension;
+import unthrum.reading.Words;
 import unthrum.reasoning.Laid;
 import unthrum.reasoning.Patch;
 import unthrum.reasoning.WeighedWant;
@@ -24,6 +27,7 @@ final class PlanAudit {
     private final Fitted fitted;
     private final Proofs proofs;
     private final double slack;
+    private final double thicknessSlack;
     private final Finder finder;
 
     PlanAudit(PlannedPanel planned, BuiltPanel built, Fitted fitted, Proofs proofs, Knowledge knowledge,
@@ -33,6 +37,7 @@ final class PlanAudit {
         this.fitted = fitted;
         this.proofs = proofs;
         this.slack = knowledge.number("audit/coverage-slack");
+        this.thicknessSlack = knowledge.number("audit/thickness-slack");
         this.finder = finder;
     }
 
@@ -111,9 +116,9 @@ final class PlanAudit {
 
     private void unplanned(Piece piece) {
         Laid plan = planned.layup().of(piece.layer()).orElse(null);
-        if (plan != null && !plan.material().material().equals(LayerAudit.name(piece))) {
-            finder.found(Severity.UNPROVEN, Mistake.DIFFERS_FROM_PLAN, Place.of(planned.name()),
-                    LayerAudit.name(piece) + " in place of " + plan.material().material(), List.of());
+        if (plan != null) {
+            difference(piece.laid().material(), plan.material()).ifPresent(difference -> finder.found(Severity.UNPROVEN,
+                    Mistake.DIFFERS_FROM_PLAN, Place.of(planned.name()), difference, List.of()));
         }
         for (Patch patch : piece.laid().patches()) {
             boolean expected = plan != null && plan.patches().stream().anyMatch(p -> p.place().within(patch.place()));
@@ -121,6 +126,19 @@ final class PlanAudit {
                 notExpected(piece, patch.place());
             }
         }
+    }
+
+    /** Another material, another thickness of it, or another hold than it usually has. */
+    private Optional<String> difference(Material found, Material meant) {
+        if (!found.material().equals(meant.material())) {
+            return Optional.of(found.material() + " in place of " + meant.material());
+        }
+        boolean limitBroken = finder.findings().stream().anyMatch(f -> f.mistake() == Mistake.LIMIT_BROKEN);
+        if (!limitBroken && Math.abs(found.thickness().si() / meant.thickness().si() - 1) > thicknessSlack) {
+            return Optional.of(found.material() + " " + found.thickness() + " thick in place of " + meant.thickness());
+        }
+        return found.bonding() == meant.bonding() ? Optional.empty() : Optional.of(found.material() + " "
+                + Words.of(found.bonding()) + " in place of " + Words.of(meant.bonding()));
     }
 
     private void notExpected(Piece piece, Place place) {

@@ -31,8 +31,11 @@ final class Weighing {
         return harm(limits, tooMuch ? Severity.WASTE : Severity.FAULT);
     }
 
-    /** Safety makes it a danger; otherwise as said. */
+    /** Safety makes it a danger; otherwise as said, as it is where no rule is concerned. */
     static Severity harm(List<Judgement> against, Severity otherwise) {
+        if (against.isEmpty()) {
+            return otherwise;
+        }
         return strongest(against) == Standing.SAFETY ? Severity.DANGER : unlessAssumed(against, otherwise);
     }
 

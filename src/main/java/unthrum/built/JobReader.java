@@ -3,15 +3,12 @@ package unthrum.built;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
 import unthrum.knowledge.Knowledge;
-import unthrum.knowledge.RuleCard;
+import unthrum.knowledge.OverruleCheck;
 import unthrum.material.Catalogue;
-import unthrum.reading.Nearest;
 import unthrum.reading.Places;
 import unthrum.reading.YamlReader;
-import unthrum.survey.Overrule;
 import unthrum.survey.Survey;
 import unthrum.survey.SurveyReader;
 
@@ -50,30 +47,6 @@ public final class JobReader {
             places.problem("of", "no file '" + written + "' beside this one", "the survey's file", "");
             return null;
         }
-        return SurveyReader.read(file, this::overrules);
-    }
-
-    private void overrules(Survey survey, Places places) {
-        List<String> ids = knowledge.cards().stream().map(RuleCard::id).toList();
-        for (int i = 0; survey.panels() != null && i < survey.panels().size(); i++) {
-            String path = "panels[" + i + "]";
-            if (places.sound(path)) {
-                List<Overrule> overrules = survey.panels().get(i).overrules().orElse(List.of());
-                for (int j = 0; j < overrules.size(); j++) {
-                    overrule(overrules.get(j), path + ".overrules[" + j + "]", ids, places);
-                }
-            }
-        }
-    }
-
-    private void overrule(Overrule overrule, String path, List<String> ids, Places places) {
-        if (!ids.contains(overrule.rule())) {
-            places.problem(path + ".rule", "no rule '" + overrule.rule() + "'", "the id of a rule",
-                    Nearest.remedy(overrule.rule(), ids));
-        }
-        if (overrule.when().isAfter(today)) {
-            places.problem(path + ".when", "the day " + overrule.when() + ", which is to come",
-                    "no day after " + today, "");
-        }
+        return SurveyReader.read(file, new OverruleCheck(knowledge::cards, today));
     }
 }

@@ -10,12 +10,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import unthrum.audit.Audit;
+import unthrum.report.HandoverJson;
 import unthrum.report.HandoverPage;
 import unthrum.report.HandoverSheet;
 import unthrum.report.HandoverText;
 
 @Command(name = "handover", description = "Tell the owner in plain words what was done and what was left.",
-        customSynopsis = "unthrum handover FILE [--page FILE] [--width N] [--plain]",
+        customSynopsis = "unthrum handover FILE [--page FILE | --json] [--width N] [--plain]",
         headerHeading = "Examples:%n  unthrum handover van-built.yaml%n  unthrum handover van-built.yaml --page owner.html%n%n")
 final class HandOver implements Callable<Integer> {
 
@@ -27,6 +29,9 @@ final class HandOver implements Callable<Integer> {
     @Option(names = "--page", paramLabel = "FILE", description = "Write a page for printing; an older one is replaced.")
     private Path page;
 
+    @Option(names = "--json", description = "Print JSON (schema: unthrum schema handover).")
+    private boolean json;
+
     @Mixin
     private Look look = new Look();
 
@@ -37,8 +42,14 @@ final class HandOver implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         int width = look.width(surroundings);
-        HandoverSheet sheet = HandoverSheet.of(Jobs.audit(file));
-        if (page == null) {
+        if (json && page != null) {
+            throw new WrongUse("give --page or --json, and not both");
+        }
+        Audit audit = Jobs.audit(file);
+        HandoverSheet sheet = HandoverSheet.of(audit);
+        if (json) {
+            surroundings.printUtf8(HandoverJson.of(audit));
+        } else if (page == null) {
             surroundings.print(HandoverText.of(sheet, width, look.style(surroundings)));
         } else {
             write(HandoverPage.of(sheet));

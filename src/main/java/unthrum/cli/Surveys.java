@@ -1,10 +1,12 @@
 package unthrum.cli;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import unthrum.knowledge.Knowledge;
+import unthrum.knowledge.OverruleCheck;
 import unthrum.material.Catalogue;
 import unthrum.plan.Plan;
 import unthrum.plan.PlannedPanel;
@@ -24,9 +26,10 @@ final class Surveys {
     static List<Survey> read(List<Path> files) {
         List<Survey> surveys = new ArrayList<>();
         List<String> problems = new ArrayList<>();
+        OverruleCheck check = new OverruleCheck(() -> Knowledge.load().cards(), LocalDate.now());
         for (Path file : files) {
             try {
-                surveys.add(SurveyReader.read(file));
+                surveys.add(SurveyReader.read(file, check));
             } catch (Problems e) {
                 problems.add(e.first(Failures.ONE_SCREEN));
             }

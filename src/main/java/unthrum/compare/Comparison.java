@@ -11,9 +11,10 @@ import unthrum.compare.Side.PanelSide;
  * @param added   panels that only the second has
  * @param gone    panels that only the first has
  * @param changed panels of both in which anything differs
+ * @param aims    what the client's aims gain otherwise
  */
 public record Comparison(Side before, Side after, List<FactChange> vehicle, List<PanelSide> added,
-                         List<PanelSide> gone, List<PanelChange> changed) {
+                         List<PanelSide> gone, List<PanelChange> changed, List<AimChange> aims) {
 
     public static Comparison of(Side before, Side after) {
         List<PanelSide> added = after.panels().stream().filter(p -> before.panel(p.name()).isEmpty()).toList();
@@ -23,7 +24,7 @@ public record Comparison(Side before, Side after, List<FactChange> vehicle, List
                 .filter(PanelChange::isAny).ifPresent(changed::add));
         List<FactChange> vehicle = FactChange.between(before.survey(), after.survey()).stream()
                 .filter(f -> !f.key().equals("panels") && !f.key().equals("survey")).toList();
-        return new Comparison(before, after, vehicle, added, gone, changed);
+        return new Comparison(before, after, vehicle, added, gone, changed, AimChange.between(before, after));
     }
 
     public double mass() {
@@ -35,6 +36,6 @@ public record Comparison(Side before, Side after, List<FactChange> vehicle, List
     }
 
     public boolean isNothing() {
-        return vehicle.isEmpty() && added.isEmpty() && gone.isEmpty() && changed.isEmpty();
+        return vehicle.isEmpty() && added.isEmpty() && gone.isEmpty() && changed.isEmpty() && aims.isEmpty();
     }
 }

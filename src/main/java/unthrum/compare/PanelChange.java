@@ -14,13 +14,15 @@ import unthrum.reasoning.engine.Reason;
  * @param facts    what the survey says otherwise
  * @param nowSaid  what rules say only on the second side
  * @param nowQuiet what they say only on the first
+ * @param effects  what the layers do otherwise
  */
 public record PanelChange(PanelSide before, PanelSide after, List<FactChange> facts, List<Judgement> nowSaid,
-                          List<Judgement> nowQuiet) {
+                          List<Judgement> nowQuiet, List<EffectChange> effects) {
 
     static PanelChange of(PanelSide before, PanelSide after) {
         return new PanelChange(before, after, FactChange.between(before.entry(), after.entry()),
-                beyond(after, before), beyond(before, after));
+                beyond(after, before), beyond(before, after),
+                EffectChange.between(EffectNumbers.of(before.effect()), EffectNumbers.of(after.effect())));
     }
 
     public String name() {
@@ -35,12 +37,17 @@ public record PanelChange(PanelSide before, PanelSide after, List<FactChange> fa
     }
 
     public boolean isAny() {
-        return isOutcome() || !facts.isEmpty() || !nowSaid.isEmpty() || !nowQuiet.isEmpty();
+        return isOutcome() || !facts.isEmpty() || !nowSaid.isEmpty() || !nowQuiet.isEmpty() || !effects.isEmpty();
     }
 
     /** More or less kg on it than before. */
     public double mass() {
         return after.layup().mass() - before.layup().mass();
+    }
+
+    /** More or less material used on it than before, in the catalogue's currency. */
+    public double price() {
+        return after.layup().price() - before.layup().price();
     }
 
     /** What decides a layup and is said on one side only: work and dangers follow from the layup and are left away. */

@@ -65,6 +65,12 @@ public final class Knowledge {
                 measuringFile);
     }
 
+    /** The same knowledge without some of its rules. */
+    public Knowledge without(Collection<String> ids) {
+        return new Knowledge(rules.without(ids), List.copyOf(thresholds.values()), List.copyOf(sources.values()),
+                assumptions, measuringFile);
+    }
+
     private static void replace(ThresholdEntry entry, String path, Map<String, ThresholdEntry> all, Places places) {
         ThresholdEntry known = all.get(entry.threshold());
         if (known == null) {

@@ -6,12 +6,14 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
+import org.kie.api.definition.KiePackage;
 import org.kie.api.definition.rule.Rule;
 
 /** The compiled rules, as the build left them in the jar, with the card of each. */
@@ -26,6 +28,19 @@ public record RuleBase(KieBase compiled, Map<String, RuleCard> cardsByName) {
                 .sorted((a, b) -> a.getName().compareTo(b.getName()))
                 .forEach((Rule rule) -> cards.put(rule.getName(), RuleCard.of(rule)));
         return new RuleBase(base, cards);
+    }
+
+    /** The same rules, compiled anew, without some of them. */
+    RuleBase without(Collection<String> ids) {
+        RuleBase fewer = load();
+        fewer.cardsByName.values().stream().filter(c -> ids.contains(c.id())).map(RuleCard::name).toList()
+                .forEach(name -> {
+                    fewer.cardsByName.remove(name);
+                    fewer.compiled.getKiePackages().stream().filter(p -> p.getRules().stream()
+                            .anyMatch(r -> r.getName().equals(name))).map(KiePackage::getName).toList()
+                            .forEach(p -> fewer.compiled.removeRule(p, name));
+                });
+        return fewer;
     }
 
     private static List<Model> models() {

@@ -68,6 +68,7 @@ public final class CaseText {
         section("What goes with what", Pairing.class, j -> true);
         section("Hold", Hold.class, j -> true);
         section("To be measured", Question.class, j -> true);
+        overrules();
         candidates();
         advice.ladder().filter(l -> scope.admitsLadder()).ifPresent(this::ladder);
         section("Work", Duty.class, j -> true);
@@ -112,6 +113,14 @@ public final class CaseText {
         for (Judgement judgement : judgements) {
             page.paragraph(INDENT, English.sentence(ConclusionWords.of(judgement.conclusion(), sentences)));
             reasons.print(judgement);
+        }
+    }
+
+    private void overrules() {
+        List<String> lines = new OverruleText(sentences).lines(advice.panel());
+        if (!lines.isEmpty()) {
+            heading("Set aside by the fitter");
+            lines.forEach(line -> page.bullet(INDENT, line));
         }
     }
 

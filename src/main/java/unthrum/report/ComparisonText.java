@@ -11,6 +11,7 @@ import unthrum.reasoning.Layup;
 /** A comparison as text: the sums, then each panel that gets something else with the facts and rules behind it. */
 public final class ComparisonText {
     private static final int LABELS = 12;
+    private static final int AIM_LABELS = 15;
 
     private final Comparison comparison;
     private final Page page;
@@ -36,13 +37,13 @@ public final class ComparisonText {
         List<PanelChange> outcomes = comparison.changed().stream().filter(PanelChange::isOutcome).toList();
         page.paragraph(0, English.sentence(English.count(outcomes.size(), "panel") + " treated otherwise, "
                 + comparison.added().size() + " added, " + comparison.gone().size() + " gone")
-                + " Mass " + signed(comparison.mass(), Amounts.mass(Math.abs(comparison.mass()))) + ", material used "
-                + signed(comparison.price(), String.format(java.util.Locale.ROOT, "%.0f",
-                        Math.abs(comparison.price()))) + " in money.");
+                + " Mass " + mass(comparison.mass()) + ", material used " + money(comparison.price()) + " in money.");
         page.blank();
         sides();
+        aims();
         outcomes.forEach(this::changed);
-        List<PanelChange> quiet = comparison.changed().stream().filter(c -> !c.isOutcome()).toList();
+        List<PanelChange> quiet = comparison.changed().stream().filter(c -> !c.isOutcome())
+                .filter(ComparisonText::isShown).toList();
         if (!quiet.isEmpty()) {
             page.heading("Said otherwise, treated alike");
             quiet.forEach(c -> page.paragraph(0, English.sentence(c.name() + ": " + cause(c))));
@@ -57,6 +58,17 @@ public final class ComparisonText {
         entries.print(page, 0, LABELS);
     }
 
+    private void aims() {
+        Entries entries = new Entries();
+        comparison.aims().forEach(aim -> new EffectChangeText(aim.effects()).lines()
+                .forEach(line -> entries.add(Words.of(aim.aim()), line)));
+        if (!entries.isEmpty()) {
+            page.heading("What the aims gain otherwise");
+            entries.print(page, 0, AIM_LABELS);
+            page.blank();
+        }
+    }
+
     private String panel(PanelSide panel) {
         return panel.name() + ": " + panel.verdict().map(v -> Words.of(v) + ", ").orElse("") + brief(panel.layup())
                 + ".";
@@ -67,12 +79,13 @@ public final class ComparisonText {
         Entries entries = new Entries();
         entries.add("before", outcome(change.before()));
         entries.add("after", outcome(change.after()) + (change.mass() == 0 ? ""
-                : " (" + signed(change.mass(), Amounts.mass(Math.abs(change.mass()))) + ")"));
+                : " (" + mass(change.mass()) + ", material " + money(change.price()) + " in money)"));
         change.facts().forEach(f -> entries.add("fact", fact(f)));
         Told.of(change.nowSaid().stream(), sentences).forEach(t -> entries.add("now", English.sentence(t.clause())
                 + " [" + t.rule().id() + "]"));
         Told.of(change.nowQuiet().stream(), sentences).forEach(t -> entries.add("no longer",
                 English.sentence(t.clause()) + " [" + t.rule().id() + "]"));
+        new EffectChangeText(change.effects()).lines().forEach(line -> entries.add("effect", line));
         if (!change.before().leftOut().equals(change.after().leftOut())) {
             entries.add("shared", "Mass, money and stock are shared out otherwise: left out before "
                     + leftOut(change.before()) + ", after " + leftOut(change.after()) + ".");
@@ -98,7 +111,17 @@ public final class ComparisonText {
     private static String cause(PanelChange change) {
         List<String> facts = change.facts().stream().map(ComparisonText::inShort).toList();
         int rules = change.nowSaid().size() + change.nowQuiet().size();
-        return facts.isEmpty() ? English.count(rules, "conclusion") + " otherwise" : English.and(facts);
+        if (!facts.isEmpty()) {
+            return English.and(facts);
+        }
+        return rules > 0 ? English.count(rules, "conclusion") + " otherwise"
+                : "the same layers, other effects. " + String.join(" ", new EffectChangeText(change.effects()).lines());
+    }
+
+    /** Effects that differ by less than is shown are no difference to read of. */
+    private static boolean isShown(PanelChange change) {
+        return !change.facts().isEmpty() || !change.nowSaid().isEmpty() || !change.nowQuiet().isEmpty()
+                || !new EffectChangeText(change.effects()).lines().isEmpty();
     }
 
     private static String inShort(FactChange f) {
@@ -107,6 +130,14 @@ public final class ComparisonText {
 
     private static String fact(FactChange f) {
         return f.key() + ": " + f.before() + ", now " + f.after() + ".";
+    }
+
+    static String mass(double kg) {
+        return signed(kg, Amounts.mass(Math.abs(kg)));
+    }
+
+    static String money(double amount) {
+        return signed(amount, String.format(java.util.Locale.ROOT, "%.0f", Math.abs(amount)));
     }
 
     private static String signed(double value, String amount) {

@@ -31,7 +31,7 @@ public final class HandoverPage {
         html.append("<h1>").append(escaped(sheet.title())).append("</h1>\n<p>").append(escaped(sheet.subtitle()))
                 .append("</p>\n");
         for (HandoverSheet.Section section : sheet.sections()) {
-            html.append("<section>\n<h2>").append(escaped(section.title())).append("</h2>\n<ul>\n");
+            html.append("<section>\n<h2>").append(escaped(section.topic().title())).append("</h2>\n<ul>\n");
             section.lines().forEach(line -> html.append("<li>").append(escaped(line)).append("</li>\n"));
             html.append("</ul>\n</section>\n");
         }

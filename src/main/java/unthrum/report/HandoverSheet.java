@@ -2,7 +2,6 @@ package unthrum.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 import unthrum.audit.Audit;
 import unthrum.audit.Finding;
 import unthrum.built.Built;
@@ -16,24 +15,48 @@ import unthrum.reading.Quantity;
  */
 public record HandoverSheet(String title, String subtitle, List<Section> sections) {
 
+    /** What a section is about, in the order of the sheet. */
+    public enum Topic {
+        STILL_TO_BE_DONE("Still to be done before you drive off"),
+        DONE("What was done"),
+        LEFT("What was left as it was, and why"),
+        DRILLING("Drilling and unbolting later"),
+        SERVICE("Where things come off for service"),
+        CARE("Take care"),
+        CLEANING("Cleaning"),
+        MEASURED("Before and after, measured alike"),
+        NOTES("Notes for the next visit");
+
+        private final String title;
+
+        Topic(String title) {
+            this.title = title;
+        }
+
+        public String title() {
+            return title;
+        }
+    }
+
     /** A heading with its lines; one without lines is left away. */
-    public record Section(String title, List<String> lines) {
+    public record Section(Topic topic, List<String> lines) {
     }
 
     public static HandoverSheet of(Audit audit) {
         Built built = audit.built();
         OwnerWords words = new OwnerWords(audit);
+        OwnerFindings findings = new OwnerFindings(audit);
         List<Section> sections = new ArrayList<>();
-        add(sections, "Still to be done before you drive off", open(audit, Finding::beforeLeaving));
-        add(sections, "What was done", words.done());
-        add(sections, "What was left as it was, and why", words.left());
-        add(sections, "Drilling and unbolting later", words.drilling());
-        add(sections, "Where things come off for service", words.service());
-        add(sections, "Take care", words.care());
-        add(sections, "Cleaning", words.cleaning());
-        add(sections, "Before and after, measured alike", built.measured().orElse(List.of()).stream()
+        add(sections, Topic.STILL_TO_BE_DONE, findings.lines(Finding::beforeLeaving));
+        add(sections, Topic.DONE, words.done());
+        add(sections, Topic.LEFT, words.left());
+        add(sections, Topic.DRILLING, words.drilling());
+        add(sections, Topic.SERVICE, words.service());
+        add(sections, Topic.CARE, words.care());
+        add(sections, Topic.CLEANING, words.cleaning());
+        add(sections, Topic.MEASURED, built.measured().orElse(List.of()).stream()
                 .filter(m -> m.before().isPresent() && m.after().isPresent()).map(HandoverSheet::measured).toList());
-        add(sections, "Notes for the next visit", open(audit, f -> !f.beforeLeaving()));
+        add(sections, Topic.NOTES, findings.lines(f -> !f.beforeLeaving()));
         String by = built.who().map(w -> ", by " + w).orElse("");
         String signed = built.signOff().filter(s -> s.digest().equals(audit.digest()))
                 .map(s -> " Signed by " + s.who() + " on " + s.when() + ".").orElse("");
@@ -41,16 +64,10 @@ public record HandoverSheet(String title, String subtitle, List<Section> section
                 sections);
     }
 
-    private static void add(List<Section> sections, String title, List<String> lines) {
+    private static void add(List<Section> sections, Topic topic, List<String> lines) {
         if (!lines.isEmpty()) {
-            sections.add(new Section(title, lines));
+            sections.add(new Section(topic, lines));
         }
-    }
-
-    private static List<String> open(Audit audit, Function<Finding, Boolean> which) {
-        Sentences sentences = new Sentences(PlaceNames.anywhere());
-        return audit.findings().stream().filter(which::apply).map(f -> English.sentence(English.capital(
-                sentences.place(f.place())) + ": " + f.mistake().words() + " (" + f.what() + ")")).distinct().toList();
     }
 
     private static String measured(Built.Measured m) {

@@ -11,7 +11,7 @@ public final class HandoverText {
         page.paragraph(0, sheet.subtitle());
         for (HandoverSheet.Section section : sheet.sections()) {
             page.blank();
-            page.heading(section.title());
+            page.heading(section.topic().title());
             section.lines().forEach(line -> page.bullet(0, line));
         }
         return page.toString();

@@ -47,7 +47,8 @@ final class OwnerWords {
                 + e.getKey())).toList();
     }
 
-    private static String layer(Laid laid) {
+    /** What a layer is for, with its material. */
+    static String layer(Laid laid) {
         String where = switch (laid.layer()) {
             case DAMPING -> "patches against ringing";
             case DECOUPLER -> "soft foam as a cushion";

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import unthrum.facts.Limit;
 import unthrum.facts.Panel;
+import unthrum.knowledge.RuleCard;
 import unthrum.plan.LeftOut;
 import unthrum.plan.PlannedPanel;
 import unthrum.reading.Dimension;
@@ -14,6 +15,7 @@ import unthrum.reasoning.Considered;
 import unthrum.reasoning.Ladder;
 import unthrum.reasoning.Laid;
 import unthrum.reasoning.Layup;
+import unthrum.reasoning.Overruled;
 import unthrum.reasoning.PanelAdvice;
 import unthrum.reasoning.Patch;
 import unthrum.reasoning.WeighedWant;
@@ -47,13 +49,14 @@ final class PanelJson {
                 "conclusions", conclusions.stream().map(j -> JsonValues.judgement(j, sentences)).toList(),
                 "wants", advice.wants().stream().map(this::want).toList(),
                 "work", PanelWork.of(planned).stream().map(this::index).distinct().toList(),
+                "overrules", advice.panel().overruled().stream().map(this::overruled).toList(),
                 "considered", advice.considered().stream().map(this::considered).toList(),
                 "ladder", advice.ladder().map(PanelJson::ladder),
                 "restsOn", advice.restsOn().stream().map(Assumed::fact).toList(),
                 "assumptions", advice.panel().facts().assumptions().values().stream().map(PanelJson::assumed).toList());
     }
 
-    private static Map<String, Object> layup(Layup layup) {
+    static Map<String, Object> layup(Layup layup) {
         return Json.object("thickness", JsonValues.quantity(layup.thickness(), Dimension.LENGTH),
                 "mass", JsonValues.quantity(layup.mass(), Dimension.MASS),
                 "layers", layup.layers().stream().map(PanelJson::laid).toList());
@@ -73,7 +76,7 @@ final class PanelJson {
                 "area", JsonValues.quantity(patch.area(), Dimension.AREA));
     }
 
-    private static Map<String, Object> leftOut(LeftOut out) {
+    static Map<String, Object> leftOut(LeftOut out) {
         return Json.object("material", out.material().material(), "patch", patch(out.patch()),
                 "wanting", Words.of(out.why()));
     }
@@ -88,6 +91,13 @@ final class PanelJson {
         return Json.object("conclusion", index(want.judgement()), "stands", want.stands(),
                 "weight", Json.number(want.weight()), "served", advice.served().contains(want),
                 "vetoes", want.vetoes().stream().map(this::index).toList());
+    }
+
+    private Map<String, Object> overruled(Overruled o) {
+        return Json.object("rule", o.entry().rule(), "says", o.rule().map(RuleCard::name),
+                "effect", Words.of(o.effect()), "why", o.entry().why(), "who", o.entry().who(),
+                "when", o.entry().when().toString(),
+                "against", o.against().stream().map(j -> JsonValues.judgement(j, sentences)).toList());
     }
 
     private Map<String, Object> considered(Considered considered) {

@@ -61,6 +61,7 @@ final class PanelText {
         reasonsFor();
         leftBare();
         outvoted();
+        entries.addAll("overruled", new OverruleText(sentences).lines(advice.panel()));
         if (advice.verdict() != Verdict.HOLD) {
             entries.addAll("not laid", unserved.told());
         }

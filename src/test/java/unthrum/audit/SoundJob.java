@@ -27,13 +27,13 @@ import unthrum.reasoning.engine.Judgement;
 import unthrum.survey.Tap;
 
 /** The job that does exactly what its plan says and shows all of it. */
-final class SoundJob {
+public final class SoundJob {
     static final LocalDate DAY = LocalDate.of(2026, 3, 12);
 
     private SoundJob() {
     }
 
-    static Built of(Plan plan) {
+    public static Built of(Plan plan) {
         return new Built("survey.yaml", DAY, Optional.of("A. Fitter"), Optional.empty(),
                 plan.panels().stream().map(SoundJob::panel).toList(), Optional.of(done(plan.duties())),
                 Optional.empty(), Optional.empty(), Optional.empty());

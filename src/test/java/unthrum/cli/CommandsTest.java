@@ -117,6 +117,17 @@ class CommandsTest {
             assertThat(run.err).contains("more");
         }
 
+        @Test
+        @DisplayName("refuses to set aside a rule that there is not, or on a day to come")
+        void overrules() {
+            Path bad = write("bad.yaml", "survey: x\nvehicle: {body: van, drive: diesel, use: daily}\naims: [rattles]\n"
+                    + "panels:\n  - panel: p\n    zone: roof\n    size: [1 m, 2 m]\n"
+                    + "    overrules: [{rule: wear/fet, why: none, who: A, when: 2999-01-01}]\n");
+            Run run = run("advise", bad.toString());
+            assertWrongUse(run, "bad.yaml:8:24: no rule 'wear/fet'; expected the id of a rule; did you mean 'wear/feet'?");
+            assertThat(run.err).contains("bad.yaml:8:60: the day 2999-01-01, which is to come");
+        }
+
         @ParameterizedTest
         @ValueSource(strings = {"", "a: [b", "- 1\n- 2\n", "survey: 1\n---\nsurvey: 2\n", "\0\1\2"})
         @DisplayName("has one plain message for what is no survey at all")

@@ -35,6 +35,16 @@ class JobCommandsTest {
         return new Ended(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 
+    /** What a command printed, held against the schema that the program publishes for it. */
+    private static JsonNode published(String kind, String... arguments) throws IOException {
+        JsonNode json = new ObjectMapper().readTree(run(arguments).out());
+        JsonSchema schema = JsonSchemaFactory.getInstance(VersionFlag.V202012).getSchema(run("schema", kind).out());
+        assertThat(schema.validate(json)).isEmpty();
+        assertThat(json.get("kind").asText()).isEqualTo(kind);
+        assertThat(json.get("format").asInt()).isEqualTo(1);
+        return json;
+    }
+
     @Nested
     @DisplayName("audit")
     class AuditCommand {
@@ -63,10 +73,7 @@ class JobCommandsTest {
         @Test
         @DisplayName("prints JSON by its schema with all that the text says")
         void json() throws IOException {
-            JsonNode json = new ObjectMapper().readTree(run("audit", JOB, "--json").out());
-            JsonSchema schema = JsonSchemaFactory.getInstance(VersionFlag.V202012)
-                    .getSchema(run("schema", "audit").out());
-            assertThat(schema.validate(json)).isEmpty();
+            JsonNode json = published("audit", "audit", JOB, "--json");
             assertThat(json.get("release").asText()).isEqualTo("do not release");
             assertThat(json.get("findings")).hasSize(12);
             assertThat(json.at("/findings/0/severity").asText()).isEqualTo("danger");
@@ -98,6 +105,32 @@ class JobCommandsTest {
         }
 
         @Test
+        @DisplayName("tells what is wrong without the trade's words, a danger as such, one trial once")
+        void open() {
+            String out = run("handover", JOB, "--width", "400").out();
+            String first = out.substring(out.indexOf("Still to be done"), out.indexOf("What was done"));
+            assertThat(first).contains(
+                    "Seat bolt 1 of floor-left: danger, do not drive: soft foam as a cushion",
+                    "Tunnel: a heavy sheet against noise from outside (vinyl-barrier-2) does not bear the heat of the place.",
+                    "Drain 1 of floor-behind-seat: water does not run out of the drains.",
+                    "Empty grommet hole 2 of bulkhead-upper: closing a hole was left undone.");
+            assertThat(first.lines().filter(l -> l.contains("Drain 1"))).hasSize(1);
+            assertThat(first).doesNotContain("veto", "[", "limit", "duty");
+        }
+
+        @Test
+        @DisplayName("prints JSON by its schema with the sections of the text")
+        void json() throws IOException {
+            JsonNode json = published("handover", "handover", JOB, "--json");
+            assertThat(json.get("release").asText()).isEqualTo("do not release");
+            assertThat(json.get("sections")).extracting(s -> s.get("topic").asText())
+                    .startsWith("still to be done", "done", "left").contains("measured");
+            String text = run("handover", JOB, "--width", "400").out();
+            json.get("sections").forEach(s -> s.get("lines").forEach(l -> assertThat(text).contains(l.asText())));
+            assertThat(run("handover", JOB, "--json", "--page", "owner.html").code()).isEqualTo(2);
+        }
+
+        @Test
         @DisplayName("writes one page without scripts, links or anything fetched, and replaces an older one")
         void page(@TempDir Path folder) throws IOException {
             Path page = Files.writeString(folder.resolve("owner.html"), "old");
@@ -125,6 +158,51 @@ class JobCommandsTest {
         @DisplayName("finds nothing between a file and itself")
         void same() {
             assertThat(run("compare", SURVEY, SURVEY).out()).contains("Nothing differs.");
+        }
+
+        @Test
+        @DisplayName("prints JSON by its schema: layups, rules, mass, money and effects of each panel that differs")
+        void json() throws IOException {
+            JsonNode json = published("comparison", "compare", SURVEY, JOB, "--json");
+            JsonNode gate = null;
+            for (JsonNode changed : json.get("changed")) {
+                gate = changed.get("panel").asText().equals("bed-gate") ? changed : gate;
+            }
+            assertThat(gate.get("treatedOtherwise").asBoolean()).isTrue();
+            assertThat(gate.at("/before/layup/mass/value").asDouble())
+                    .isGreaterThan(gate.at("/after/layup/mass/value").asDouble());
+            assertThat(gate.at("/before/price/amount").asDouble()).isGreaterThan(gate.at("/after/price/amount").asDouble());
+            assertThat(gate.get("effects")).anySatisfy(e -> {
+                assertThat(e.get("kind").asText()).isEqualTo("quieter bay");
+                assertThat(e.get("at").asText()).isEqualTo("bay 2");
+                assertThat(e.get("before").asDouble()).isGreaterThan(e.get("after").asDouble());
+            });
+            assertThat(json.get("aims")).isNotEmpty();
+        }
+
+        @Test
+        @DisplayName("of a file with itself is JSON in which nothing differs")
+        void nothing() throws IOException {
+            JsonNode json = published("comparison", "compare", SURVEY, SURVEY, "--json");
+            for (String list : new String[] {"vehicle", "added", "gone", "changed", "aims"}) {
+                assertThat(json.get(list)).as(list).isEmpty();
+            }
+        }
+
+        @Test
+        @DisplayName("shows what the rule base without a rule would have altered on a folder of past jobs")
+        void rules(@TempDir Path jobs) throws IOException {
+            for (String job : new String[] {"shell-pickup", "one-pack-hatchback"}) {
+                Files.copy(Path.of("scenarios", job + ".yaml"), jobs.resolve(job + ".yaml"));
+            }
+            Ended ended = run("compare", jobs.toString(), "--without", "damping/ringing-bay", "--width", "400");
+            assertThat(ended.code()).isZero();
+            assertThat(ended.out()).startsWith("2 jobs, ").contains("shell-pickup.yaml against the same under the rules"
+                    + " without damping/ringing-bay", "no longer").contains("[damping/ringing-bay]");
+            assertThat(ended.out().lines().filter(l -> l.startsWith("now"))).noneMatch(l -> l.contains("ringing-bay"));
+            Ended wrong = run("compare", jobs.toString(), "--without", "damping/ringing-bays");
+            assertThat(wrong.code()).isEqualTo(2);
+            assertThat(wrong.err()).contains("no rule 'damping/ringing-bays'; did you mean 'damping/ringing-bay'?");
         }
 
         @Test

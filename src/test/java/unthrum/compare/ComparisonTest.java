@@ -7,9 +7,14 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import unthrum.Scenarios;
+import unthrum.audit.SoundJob;
+import unthrum.built.Built;
 import unthrum.built.Edit;
+import unthrum.facts.Place;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
+import unthrum.plan.Plan;
 import unthrum.plan.Planner;
 import unthrum.reading.Dimension;
 import unthrum.reading.Quantity;
@@ -59,6 +64,51 @@ class ComparisonTest {
             assertThat(c.mass()).isNegative();
         });
         assertThat(comparison.mass()).isNegative();
+    }
+
+    @Test
+    @DisplayName("tells what the layers do otherwise, on the panel and for the client's aims")
+    void effects() {
+        Comparison comparison = Comparison.of(side(SURVEY), side(edited("cab-back-lower", "tap", List.of(Tap.DEAD))));
+        assertThat(comparison.changed().get(0).effects()).anySatisfy(e -> {
+            assertThat(e.kind()).isEqualTo(EffectChange.Kind.QUIETER_BAY);
+            assertThat(e.before().orElseThrow()).isGreaterThan(3);
+            assertThat(e.after()).hasValue(0);
+        });
+        assertThat(comparison.changed().get(0).price()).isNegative();
+        assertThat(comparison.aims()).allMatch(a -> SURVEY.aims().contains(a.aim())).anySatisfy(a ->
+                assertThat(a.effects()).anySatisfy(e -> {
+                    assertThat(e.kind()).isEqualTo(EffectChange.Kind.CALMER_BAYS);
+                    assertThat(e.after().orElseThrow()).isLessThan(e.before().orElseThrow());
+                }));
+    }
+
+    @Test
+    @DisplayName("says of what was fitted as planned that it does what was planned, and of an open hole what it costs")
+    void fitted() {
+        Plan plan = Scenarios.plan("shell-pickup");
+        Built sound = closedAsPlanned(plan);
+        Side planned = Side.of("plan", plan);
+        assertThat(Comparison.of(planned, fitted(plan, sound)).isNothing()).isTrue();
+        Built open = Edit.with(sound, "panels", sound.panels().stream()
+                .map(p -> Edit.with(p, "closed", Optional.of(List.of()))).toList());
+        Comparison comparison = Comparison.of(planned, fitted(plan, open));
+        assertThat(comparison.changed()).isNotEmpty().allMatch(c -> !c.isOutcome());
+        assertThat(comparison.changed()).flatExtracting(PanelChange::effects)
+                .filteredOn(e -> e.kind() == EffectChange.Kind.HELD_BACK).isNotEmpty()
+                .allMatch(e -> e.after().orElseThrow() < e.before().orElseThrow());
+    }
+
+    /** The sound job, with no hole closed that nothing in the catalogue closes. */
+    private static Built closedAsPlanned(Plan plan) {
+        Built sound = SoundJob.of(plan);
+        return Edit.with(sound, "panels", sound.panels().stream().map(p -> Edit.with(p, "closed",
+                Optional.of(plan.panel(p.panel()).orElseThrow().treated().closed().stream().map(Place::part).toList())))
+                .toList());
+    }
+
+    private static Side fitted(Plan plan, Built built) {
+        return Side.of("job", Scenarios.AUDITOR.audit(plan, built), Scenarios.KNOWLEDGE);
     }
 
     @Test
