@@ -6,22 +6,46 @@ import java.util.List;
 import java.util.TreeMap;
 
 /**
- * A layout as the search holds it: stock opened, each with its space, and what is not placed. Rank: least area left
- * unplaced, fewest whole sheets, least area of them, shortest roll or largest usable offcut.
+ * A layout as the search holds it: stock opened, each with its space, and what is not placed. Rank, as the finished
+ * layout would be judged: least area of pieces left over, fewest whole sheets, least area of them, shortest roll or
+ * largest usable offcut. A whole sheet with nothing on it is not part of it, an unused offcut counts for nothing.
  */
 record Filling(CuttingTask task, List<Stock> stock, List<SheetSpace> spaces, List<Blank> pool, long[] rank) {
 
     static Filling of(CuttingTask task, List<Stock> stock, List<SheetSpace> spaces, List<Blank> pool) {
-        long unplaced = pool.stream().mapToLong(Blank::area).sum();
-        long whole = stock.stream().filter(s -> s.kind() == Stock.Kind.SHEET).count();
-        long area = stock.stream().filter(s -> s.kind() == Stock.Kind.SHEET).mapToLong(Stock::area).sum();
+        List<Stock> kept = new ArrayList<>();
+        List<SheetSpace> keptSpaces = new ArrayList<>();
+        long whole = 0;
+        long area = 0;
         long last = 0;
         for (int i = 0; i < stock.size(); i++) {
-            last = Math.min(last, task.fromRoll() ? 0 : -offcut(stock.get(i), spaces.get(i), task));
-            last = task.fromRoll() ? used(spaces.get(i), false) : last;
+            Stock s = stock.get(i);
+            SheetSpace space = spaces.get(i);
+            boolean used = space.size() > 0;
+            if (used || s.kind() == Stock.Kind.OFFCUT) {
+                kept.add(s);
+                keptSpaces.add(space);
+            }
+            whole += used && s.kind() == Stock.Kind.SHEET ? 1 : 0;
+            area += used && s.kind() == Stock.Kind.SHEET ? s.area() : 0;
+            last = task.fromRoll() ? used(space, false) : Math.min(last, used ? -offcut(s, space, task) : 0);
         }
-        return new Filling(task, List.copyOf(stock), List.copyOf(spaces), List.copyOf(pool),
-            new long[] {unplaced, whole, area, last});
+        return new Filling(task, List.copyOf(kept), List.copyOf(keptSpaces), List.copyOf(pool),
+            new long[] {pieceArea(task, pool), whole, area, last});
+    }
+
+    /** Area of the pieces that these blanks are cut for, without the knife margin. */
+    long pieceArea(List<Blank> blanks) {
+        return pieceArea(task, blanks);
+    }
+
+    private static long pieceArea(CuttingTask task, List<Blank> blanks) {
+        return blanks.stream().map(b -> task.pieces().get(b.piece()))
+            .mapToLong(p -> (long) p.width() * p.height()).sum();
+    }
+
+    List<Blank> blanksOn(int sheet) {
+        return spaces.get(sheet).placed().stream().map(Placed::blank).toList();
     }
 
     boolean betterThan(Filling other) {

@@ -2,6 +2,7 @@ package unthrum.cutting;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.function.UnaryOperator;
 
 /** Plans cutting layouts: fewest sheets and then the largest usable offcut, or the least length of a roll. */
 public final class LayoutPlanner {
@@ -17,22 +18,23 @@ public final class LayoutPlanner {
     public static CuttingLayout plan(CuttingTask task, Search search) {
         List<Stock> sheets = task.stock().stream().filter(s -> s.kind() == Stock.Kind.SHEET).toList();
         if (sheets.size() != 1) {
-            return search(task, search);
+            return search(task, search, UnaryOperator.identity());
         }
-        return Shortage.plan(task, sheets.get(0), endless -> search(endless, search));
+        Shortage shortage = new Shortage(task, sheets.get(0));
+        return search(shortage.relieved(), search, shortage::within);
     }
 
-    private static CuttingLayout search(CuttingTask task, Search search) {
+    private static CuttingLayout search(CuttingTask task, Search search, UnaryOperator<Filling> inHand) {
         List<Blank> blanks = Blank.of(task);
         if (blanks.isEmpty()) {
-            return new CuttingLayout(task, List.of(), task.tooLarge(), 0);
+            return inHand.apply(Filling.of(task, List.of(), List.of(), List.of())).layout(0);
         }
         int bound = bound(task, blanks);
         Watch watch = new Watch(search, bound);
         SplittableRandom random = new SplittableRandom(search.seed());
         Filling best = task.fromRoll() && task.cuts() == CutRule.FREE
             ? new RollSearch(task, blanks, bound, watch, random).run()
-            : new SheetSearch(task, blanks, bound, watch, random).run();
+            : new SheetSearch(task, blanks, bound, watch, random, inHand).run();
         return best.layout(bound);
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.function.UnaryOperator;
 
 /**
  * Fewest sheets, then the least sheet area, then the largest usable offcut (of a roll: the least length), from the best
@@ -24,18 +25,24 @@ final class SheetSearch {
     private final int bound;
     private final Watch watch;
     private final SplittableRandom random;
+    private final UnaryOperator<Filling> inHand;
+    /** The best layout, which sets the goals. */
     private Filling best;
+    /** The best of what the stock in hand allows of each layout found. */
+    private Filling bestInHand;
     private List<Goal> fewer = List.of();
     private List<Goal> tighter = List.of();
     private int share = FIRST_SHARE;
     private long lastBetter;
 
-    SheetSearch(CuttingTask task, List<Blank> blanks, int bound, Watch watch, SplittableRandom random) {
+    SheetSearch(CuttingTask task, List<Blank> blanks, int bound, Watch watch, SplittableRandom random,
+                UnaryOperator<Filling> inHand) {
         this.task = task;
         this.blanks = blanks;
         this.bound = bound;
         this.watch = watch;
         this.random = random;
+        this.inHand = inHand;
     }
 
     Filling run() {
@@ -49,7 +56,7 @@ final class SheetSearch {
                 tighter = tighterGoals();
             }
         }
-        return best;
+        return bestInHand;
     }
 
     private boolean finished() {
@@ -74,6 +81,10 @@ final class SheetSearch {
 
     /** Takes the filling if it is the best so far, and sets new goals; the long-term ones stay while they hold. */
     private boolean offer(Filling filling) {
+        Filling allowed = inHand.apply(filling);
+        if (bestInHand == null || allowed.betterThan(bestInHand)) {
+            bestInHand = allowed;
+        }
         if (best != null && !filling.betterThan(best)) {
             return false;
         }

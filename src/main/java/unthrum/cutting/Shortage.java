@@ -2,40 +2,46 @@ package unthrum.cutting;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
 
-/** Planning with a limited number of equal sheets as if there were enough, and then doing without the emptiest. */
-final class Shortage {
+/**
+ * A limited number of equal sheets: the search plans as if there were enough, and of each layout it comes upon the
+ * emptiest sheets beyond the limit are done without. What is left of the layouts is compared, not the layouts
+ * themselves: a better one with enough sheets may well leave more over without them.
+ */
+record Shortage(CuttingTask task, Stock sheet) {
 
-    private Shortage() {
+    private Stock endless() {
+        return Stock.unlimited(sheet.name(), sheet.width(), sheet.height());
     }
 
-    static CuttingLayout plan(CuttingTask task, Stock sheet, Function<CuttingTask, CuttingLayout> planner) {
-        Stock endless = Stock.unlimited(sheet.name(), sheet.width(), sheet.height());
-        CuttingLayout plenty = planner.apply(new CuttingTask(task.pieces(), swap(task.stock(), sheet, endless),
-            task.cuts(), task.knifeMargin()));
-        List<SheetLayout> kept = new ArrayList<>(plenty.sheets());
-        List<SheetLayout> surplus = kept.stream().filter(s -> s.stock().equals(endless))
-            .sorted(Comparator.comparingLong(SheetLayout::pieceArea))
-            .limit(Math.max(0, plenty.wholeSheets() - sheet.count())).toList();
-        surplus.forEach(kept::remove);
-        kept.replaceAll(s -> s.stock().equals(endless) ? new SheetLayout(sheet, s.placements()) : s);
-        List<Piece> unplaced = new ArrayList<>(plenty.unplaced());
-        unplaced.addAll(piecesOf(task, surplus));
-        return new CuttingLayout(task, kept, unplaced, plenty.bound());
+    /** The task with sheets enough. */
+    CuttingTask relieved() {
+        return new CuttingTask(task.pieces(), task.stock().stream().map(s -> s.equals(sheet) ? endless() : s).toList(),
+            task.cuts(), task.knifeMargin());
     }
 
-    private static List<Stock> swap(List<Stock> all, Stock old, Stock replacement) {
-        return all.stream().map(s -> s.equals(old) ? replacement : s).toList();
-    }
-
-    private static List<Piece> piecesOf(CuttingTask task, List<SheetLayout> sheets) {
-        Map<String, Integer> counts = new LinkedHashMap<>();
-        sheets.forEach(s -> s.placements().forEach(p -> counts.merge(p.piece(), 1, Integer::sum)));
-        return task.pieces().stream().filter(p -> counts.containsKey(p.name()))
-            .map(p -> new Piece(p.name(), p.width(), p.height(), counts.get(p.name()), p.mayTurn())).toList();
+    /** What the stock in hand allows of a layout of the relieved task. */
+    Filling within(Filling plenty) {
+        List<Integer> whole = new ArrayList<>();
+        for (int i = 0; i < plenty.stock().size(); i++) {
+            if (plenty.stock().get(i).kind() == Stock.Kind.SHEET) {
+                whole.add(i);
+            }
+        }
+        whole.sort(Comparator.comparingLong(i -> plenty.pieceArea(plenty.blanksOn(i))));
+        List<Integer> surplus = whole.subList(0, Math.max(0, whole.size() - sheet.count()));
+        List<Stock> stock = new ArrayList<>();
+        List<SheetSpace> spaces = new ArrayList<>();
+        List<Blank> pool = new ArrayList<>(plenty.pool());
+        for (int i = 0; i < plenty.stock().size(); i++) {
+            if (surplus.contains(i)) {
+                pool.addAll(plenty.blanksOn(i));
+            } else {
+                stock.add(plenty.stock().get(i).kind() == Stock.Kind.SHEET ? sheet : plenty.stock().get(i));
+                spaces.add(plenty.spaces().get(i));
+            }
+        }
+        return Filling.of(task, stock, spaces, pool);
     }
 }
