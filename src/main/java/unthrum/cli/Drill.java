@@ -78,7 +78,7 @@ final class Drill implements Callable<Integer> {
         ProgressFile kept = new ProgressFile(progress != null ? progress : usualFile());
         Progress before = kept.read();
         if (report) {
-            surroundings.print(text.report(before, kept.path().toString()));
+            surroundings.print(text.report(before, today(), kept.path().toString()));
             return ExitCode.DONE.code();
         }
         List<Exercise> exercises = exercises(new Practice(knowledge, Catalogue.load()), before);
@@ -125,10 +125,14 @@ final class Drill implements Callable<Integer> {
     }
 
     private List<Exercise> due(List<Exercise> panels, int many, Progress before) {
-        return Practice.due(panels, many, before, LocalDate.now(surroundings.clock()));
+        return Practice.due(panels, many, before, today());
     }
 
-    /** By the XDG Base Directory Specification 0.8: data of the user, where a path that is not absolute counts as none. */
+    private LocalDate today() {
+        return LocalDate.now(surroundings.clock());
+    }
+
+    /** By the XDG Base Directory Specification 0.8; a data folder that is not absolute counts as none. */
     private Path usualFile() {
         String data = surroundings.environment().getOrDefault("XDG_DATA_HOME", "");
         Path home = Path.of(surroundings.environment().getOrDefault("HOME", System.getProperty("user.home")));

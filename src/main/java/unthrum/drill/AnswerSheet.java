@@ -31,7 +31,7 @@ record AnswerSheet(@Count(min = 1) List<Entry> answers) {
             List<Entry> entries = sheet.answers() == null ? List.of() : sheet.answers();
             if (places.sound("answers") && entries.size() != exercises.size()) {
                 places.problem("answers", entries.size() + (entries.size() == 1 ? " answer" : " answers"),
-                        "one for each of the " + exercises.size() + " panels", "see --count, and --sheet for the panels");
+                        "one for each of the " + exercises.size() + " panels", "--sheet shows the panels");
             }
             for (int i = 0; i < Math.min(entries.size(), exercises.size()); i++) {
                 if (places.sound("answers[" + i + "]")) {

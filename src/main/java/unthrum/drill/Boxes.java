@@ -9,9 +9,10 @@ import java.util.List;
  * first, and each box waits longer than the one before. The waiting days double from box to box (common practice, no
  * source; Leitner's own boxes grow in size, not by the calendar).
  */
-final class Boxes {
+public final class Boxes {
 
-    private static final List<Integer> DAYS = List.of(1, 2, 4, 8, 16);
+    /** How many days a subject waits in each box, the first box first. */
+    public static final List<Integer> DAYS = List.of(1, 2, 4, 8, 16);
 
     static final int FIRST = 1;
     static final int LAST = 5;

@@ -14,13 +14,14 @@ import unthrum.facts.Place;
 import unthrum.knowledge.Pattern;
 import unthrum.knowledge.RuleCard;
 import unthrum.reasoning.PanelAdvice;
+import unthrum.reasoning.Verdict;
 import unthrum.reasoning.change.PanelTrial;
 import unthrum.reasoning.engine.Reason;
 import unthrum.reasoning.engine.Silence;
 
 /**
  * Picks the reasons that an apprentice is offered: some for each ground, one that holds besides, and rules that do not
- * speak on the panel, those that come nearest to speaking first. The same random numbers, the same list.
+ * speak on the panel, those first of which at least half holds. The same random numbers, the same list.
  */
 final class Choices {
 
@@ -50,7 +51,9 @@ final class Choices {
     private List<Choice> holding(List<Ground> grounds) {
         Map<RuleCard, Choice> picked = new LinkedHashMap<>();
         grounds.forEach(ground -> pick(ground.reasons(), TRUE_PER_GROUND, picked));
-        pick(Ground.against(advice), 1, picked);
+        if (advice.verdict() != Verdict.HOLD) {
+            pick(Ground.against(advice), 1, picked);
+        }
         return List.copyOf(picked.values());
     }
 
@@ -60,7 +63,8 @@ final class Choices {
         for (int i = 0; i < most && !left.isEmpty(); i++) {
             Set<String> there = new HashSet<>();
             picked.keySet().forEach(rule -> there.add(rule.subject()));
-            Reason next = left.stream().filter(r -> !there.contains(r.rule().subject())).findFirst().orElse(left.get(0));
+            Reason next = left.stream().filter(r -> !there.contains(r.rule().subject())).findFirst()
+                    .orElse(left.get(0));
             picked.putIfAbsent(next.rule(), new Choice.True(next));
             left.remove(next);
         }
@@ -76,7 +80,7 @@ final class Choices {
                         .ifPresent(nearest::add);
             }
         }
-        nearest.sort(Comparator.comparingLong(Silence::failures));
+        nearest.sort(Comparator.comparing(s -> 2 * s.failures() > s.conditions().size()));
         return nearest.stream().map(s -> (Choice) new Choice.Untrue(s)).toList();
     }
 

@@ -22,8 +22,7 @@ public final class PanelMaker {
     private static final int RIB_WIDTH = 40;
     private static final int FROM_EDGE = 60;
 
-    /** What any panel may be like, unless its zone says otherwise; the usual values several times. */
-    private static final Map<String, List<String>> ANYWHERE = anywhere();
+    private static final UsualPanel.File USUAL = UsualPanel.file();
     private static final List<String> TAPS = List.of("rings", "rings", "rings", "rings", "dull", "dull", "dead");
     private static final int NOT_TAPPED_ONE_IN = 20;
 
@@ -32,7 +31,7 @@ public final class PanelMaker {
 
     private PanelMaker(Random random) {
         this.random = random;
-        this.usual = pick(UsualPanel.ALL);
+        this.usual = pick(USUAL.panels());
     }
 
     /** The survey of the panel with that number, as the reader of every survey takes it. */
@@ -47,24 +46,6 @@ public final class PanelMaker {
         Random random = new Random(number);
         random.nextLong();
         return new PanelMaker(random).write(number);
-    }
-
-    private static Map<String, List<String>> anywhere() {
-        Map<String, List<String>> keys = new LinkedHashMap<>();
-        keys.put("skin", List.of("{metal: steel, gauge: 0.7 mm}", "{metal: steel, gauge: 0.8 mm}",
-                "{metal: steel, gauge: 1 mm}", "{metal: aluminium, gauge: 1.2 mm}"));
-        keys.put("reach", List.of("open", "open", "open", "open", "open", "open", "part, reachable: 60 %", "none"));
-        keys.put("moving", List.of("none"));
-        keys.put("covers", List.of("none"));
-        keys.put("surface", List.of("{paint: sound, dirt: dust, rust: none, old: none}",
-                "{paint: sound, dirt: dust, rust: none, old: none}", "{paint: sound, dirt: grease, rust: none, old: none}",
-                "{paint: sound, dirt: wax, rust: none, old: none}", "{paint: sound, dirt: dust, rust: none, old: sound pads}",
-                "{paint: sound, dirt: dust, rust: live, old: none}", "{paint: flaking, dirt: dust, rust: none, old: none}",
-                "{paint: sound, dirt: dust, rust: none, old: unknown pads}"));
-        keys.put("traffic", List.of("none"));
-        keys.put("missing", List.of("none"));
-        keys.put("loose", List.of("none", "none", "none", "[cable]", "[trim]"));
-        return keys;
     }
 
     private String write(long number) {
@@ -93,10 +74,12 @@ public final class PanelMaker {
         keys.put("panel", usual.zone().replace(' ', '-'));
         keys.put("zone", usual.zone());
         keys.put("size", "[" + length + " mm, " + width + " mm]");
-        keys.put("ribs", ribs == 0 ? "none" : list(IntStream.rangeClosed(1, ribs).mapToObj(i -> rib(length * i / (ribs + 1)))));
+        keys.put("ribs", ribs == 0 ? "none"
+                : list(IntStream.rangeClosed(1, ribs).mapToObj(i -> rib(length * i / (ribs + 1)))));
         keys.put("tap", list(IntStream.rangeClosed(0, ribs).mapToObj(i -> tap())));
-        keys.put("fixings", usual.fixing().isEmpty() || random.nextInt(3) == 0 ? "none" : fixings(length, width));
-        Map<String, List<String>> others = new LinkedHashMap<>(ANYWHERE);
+        keys.put("fixings", usual.fixing().filter(f -> random.nextBoolean()).map(f -> fixings(f, length, width))
+                .orElse("none"));
+        Map<String, List<String>> others = new LinkedHashMap<>(USUAL.anywhere());
         others.putAll(usual.keys());
         others.forEach((key, values) -> keys.put(key, pick(values)));
         String reach = keys.get("reach");
@@ -116,10 +99,10 @@ public final class PanelMaker {
     }
 
     /** Two of them at the ends of the panel. */
-    private String fixings(int length, int width) {
+    private String fixings(String kind, int length, int width) {
         int across = FROM_EDGE + random.nextInt(width - 2 * FROM_EDGE) / STEP * STEP;
         return list(IntStream.of(FROM_EDGE, length - FROM_EDGE)
-                .mapToObj(along -> "{kind: " + usual.fixing() + ", at: [" + along + " mm, " + across + " mm]}"));
+                .mapToObj(along -> "{kind: " + kind + ", size: 40 mm, count: 1, at: [" + along + " mm, " + across + " mm]}"));
     }
 
     private static String list(java.util.stream.Stream<String> items) {

@@ -19,6 +19,9 @@ import unthrum.reading.YamlReader;
  */
 public record ProgressFile(Path path) {
 
+    private static final String HEAD =
+            "# What was practised; 'unthrum drill' rewrites it after every answer, and shows it with --report.\n";
+
     /** What the file says; nothing when there is none yet. A damaged file throws its problems. */
     public Progress read() {
         return Files.exists(path) ? YamlReader.read(path, Progress.class, Progress::check) : Progress.NONE;
@@ -55,9 +58,8 @@ public record ProgressFile(Path path) {
     }
 
     private static String text(Progress progress) {
-        return "# What was practised with 'unthrum drill'; rewritten after every answer. 'unthrum drill --report' shows it.\n"
-                + progress.practised().stream().map(ProgressFile::line)
-                        .collect(Collectors.joining("", "practised:" + (progress.practised().isEmpty() ? " none" : "") + "\n", ""));
+        return HEAD + "practised:" + (progress.practised().isEmpty() ? " none" : "") + "\n"
+                + progress.practised().stream().map(ProgressFile::line).collect(Collectors.joining());
     }
 
     private static String line(Practised p) {

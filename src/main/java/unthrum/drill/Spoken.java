@@ -15,9 +15,9 @@ import unthrum.reasoning.change.Outcome;
 import unthrum.reasoning.change.Spot;
 
 /**
- * Answers as they are typed: {@code damping 1 2; insulation; seal a}. Layers are parted by semicolons or commas; damping
- * is followed by the numbers of its bays (all of them when there is none), seal by the letters of its holes. In place of
- * layers: nothing, wait (the panel cannot be reached or prepared yet), measure (a measurement decides).
+ * Answers as they are typed: {@code damping 1 2; insulation; seal a}. Layers are parted by semicolons or commas;
+ * damping is followed by the numbers of its bays (all of them when there is none), seal by the letters of its holes. In
+ * place of layers: nothing, wait (the panel cannot be reached or prepared yet), measure (a measurement decides).
  */
 public final class Spoken {
 
@@ -166,8 +166,9 @@ public final class Spoken {
                 return parts.get(i);
             }
         }
-        throw problem("'" + layer.word() + " " + mark + "'", parts.isEmpty()
-                ? "'" + layer.word() + "' alone: " + (layer == Layer.SEAL ? "there are no holes" : "it covers the whole panel")
+        String alone = layer == Layer.SEAL ? "another layer: the panel has no holes"
+                : "'" + layer.word() + "' alone: it covers the whole panel";
+        throw problem("'" + layer.word() + " " + mark + "'", parts.isEmpty() ? alone
                 : (layer == Layer.SEAL ? "holes from " : "bays from ") + mark(layer, 0) + " to "
                         + mark(layer, parts.size() - 1), "");
     }
@@ -178,8 +179,8 @@ public final class Spoken {
             throw problem("layers together with nothing, wait or measure", "one or the other", "");
         }
         boolean patches = spots.stream().allMatch(s -> s.layer() == Layer.SEAL || s.layer() == Layer.DAMPING);
-        Verdict verdict = instead != null ? instead : !laid ? Verdict.LEAVE_BARE : patches ? Verdict.PATCH : Verdict.COVER;
-        return new Outcome(verdict, spots);
+        Verdict laying = !laid ? Verdict.LEAVE_BARE : patches ? Verdict.PATCH : Verdict.COVER;
+        return new Outcome(instead != null ? instead : laying, spots);
     }
 
     private Problems problem(String found, String expected, String remedy) {

@@ -44,7 +44,6 @@ final class MarkText {
     }
 
     void print() {
-        page.blank();
         page.title(switch (mark.result()) {
             case RIGHT -> "Right.";
             case WRONG_REASON -> "Right, for the wrong reason.";
@@ -55,7 +54,9 @@ final class MarkText {
         }
         verdict();
         byLayer(mark.missed()).forEach((layer, places) -> missed(layer, places));
-        mark.beside().forEach(this::beside);
+        if (exercise.outcome().verdict() != Verdict.HOLD) {
+            mark.beside().forEach(this::beside);
+        }
         mark.unsaid().forEach(this::unsaid);
         mark.untrue().forEach(this::untrue);
         held();
@@ -97,6 +98,9 @@ final class MarkText {
     }
 
     private void unsaid(Ground ground) {
+        if (ground.reasons().stream().allMatch(r -> taught.contains(r.rule()))) {
+            return;
+        }
         page.paragraph(INDENT, "No reason that holds was named for " + ground.layer()
                 .map(l -> l == Layer.SEAL ? "the sealing" : "the " + l.word()).orElse(what()) + ":");
         ground.reasons().forEach(this::told);

@@ -15,13 +15,13 @@ import unthrum.survey.PanelEntry;
 import unthrum.survey.Run;
 
 /**
- * A small drawing of a panel in plain characters, to scale as far as those allow: its ribs, the numbers of its bays, and
- * the fixings whose places are known. Along the panel runs from left to right.
+ * A small drawing of a panel in plain characters, to scale as far as those allow: its ribs, the numbers of its bays,
+ * and the fixings whose places are known. Along the panel runs from left to right.
  */
 final class PanelSketch {
 
-    private static final int WIDEST = 56;
-    private static final int TALLEST = 13;
+    private static final int WIDEST = 48;
+    private static final int TALLEST = 7;
     private static final int LEAST = 3;
     /** A character stands about twice as tall as it is wide. */
     private static final double TALL = 2;
@@ -57,8 +57,10 @@ final class PanelSketch {
 
     private void rib(Rib rib) {
         boolean across = rib.runs() == Run.ACROSS;
-        int from = across ? column(rib.at() - rib.breadth() / 2) : row(rib.at() - rib.breadth() / 2);
-        int to = Math.max(from, (across ? column(rib.at() + rib.breadth() / 2) : row(rib.at() + rib.breadth() / 2)) - 1);
+        double start = rib.at() - rib.breadth() / 2;
+        double end = rib.at() + rib.breadth() / 2;
+        int from = across ? column(start) : row(start);
+        int to = Math.max(from, (across ? column(end) : row(end)) - 1);
         for (int row = across ? 0 : from; row <= (across ? cells.length - 1 : to); row++) {
             Arrays.fill(cells[row], across ? from : 0, across ? to + 1 : cells[row].length, RIB);
         }
@@ -106,7 +108,7 @@ final class PanelSketch {
         }
         lines.add(edge);
         StringJoiner legend = new StringJoiner(", ");
-        legend.add(ribs ? "1, 2 … bays" : "1 the only bay");
+        legend.add(ribs ? "1, 2 … bays" : "1 bay");
         if (ribs) {
             legend.add(RIB + " rib");
         }

@@ -1,6 +1,7 @@
 package unthrum.report;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -11,6 +12,7 @@ import unthrum.reasoning.derive.Assumed;
 import unthrum.survey.Curve;
 import unthrum.survey.PanelEntry;
 import unthrum.survey.Survey;
+import unthrum.survey.Wetness;
 
 /** What a survey says of one panel, in a fitter's words. */
 final class SurveyedPanel {
@@ -20,6 +22,7 @@ final class SurveyedPanel {
 
     private final PanelEntry panel;
     private final Entries entries = new Entries();
+    private final List<String> none = new ArrayList<>();
 
     private SurveyedPanel(PanelEntry panel) {
         this.panel = panel;
@@ -32,19 +35,24 @@ final class SurveyedPanel {
                 English.and(vehicle.use().stream().map(Words::of).toList())));
         vehicle.year().ifPresent(y -> words.add("built " + y));
         vehicle.coldest().ifPresent(c -> words.add("used down to " + c));
-        vehicle.indoor().ifPresent(in -> words.add("inside " + in.temperature() + " and " + in.humidity() + " humidity"));
+        vehicle.indoor().ifPresent(in -> words.add("inside " + in.temperature() + " at " + in.humidity() + " humidity"));
         return English.sentence(String.join(", ", words)) + " Wanted, the weightiest first: "
                 + String.join(", ", survey.aims().stream().map(Words::of).toList()) + ".";
     }
 
     /** @param assumed what is taken where the survey does not say */
-    static void print(Page page, PanelEntry panel, Iterable<Assumed> assumed) {
+    static void print(Page page, PanelEntry panel, Collection<Assumed> assumed) {
         SurveyedPanel words = new SurveyedPanel(panel);
         words.metal();
         words.surroundings();
         words.work();
-        assumed.forEach(a -> words.entries.add("not stated", a.fact() + ": taken as "
-                + a.value().replace("degC", "°C")));
+        if (!words.none.isEmpty()) {
+            words.entries.add(NONE, String.join(", ", words.none));
+        }
+        if (!assumed.isEmpty()) {
+            words.entries.add("not stated", "so taken: " + assumed.stream()
+                    .map(a -> a.fact() + " " + a.value().replace("degC", "°C")).collect(Collectors.joining(", ")));
+        }
         words.entries.print(page, 2, LABELS);
     }
 
@@ -88,27 +96,33 @@ final class SurveyedPanel {
     }
 
     private void surroundings() {
-        add("clearance", panel.clearance().map(c -> c + panel.clearanceTo().map(f -> " to the " + Words.of(f)).orElse("")));
+        add("clearance", panel.clearance()
+                .map(c -> c + panel.clearanceTo().map(f -> " to the " + Words.of(f)).orElse("")));
         add("heat", panel.heat().map(h -> Words.of(h.from()) + h.peak().map(p -> ", up to " + p).orElse("")));
         add("holes", panel.openings().map(SurveyedPanel::holes));
-        add("fixings", list(panel.fixings(), f -> f.count().map(n -> n + " × ").orElse("") + Words.of(f.kind())));
-        add("lining", panel.liningOnRibs().map(on -> on ? "bears on the ribs" : "clear of the ribs"));
-        add("wet", panel.wet().map(w -> Words.of(w) + panel.driesOut().map(d -> d ? ", dries out" : ", stays wet once wet")
-                .orElse("")));
+        add("fixings", list(panel.fixings(), f -> times(f.count()) + Words.of(f.kind())));
+        add("lining", panel.liningOnRibs().filter(on -> !panel.ribs().equals(Optional.of(List.of())))
+                .map(on -> on ? "bears on the ribs" : "clear of the ribs"));
+        add("wet", panel.wet().map(w -> Words.of(w) + panel.driesOut().filter(d -> w != Wetness.DRY)
+                .map(d -> d ? ", dries out" : ", does not dry out").orElse("")));
         add("traffic", panel.traffic().map(Words::of));
-        add("near", panel.nearNoise().map(n -> "noise: " + Words.of(n)));
-        add("near", panel.nearEar().map(near -> near ? "a head within an arm" : "no head within an arm"));
+        add("noise by", panel.nearNoise().map(Words::of));
+        add("ear by", panel.nearEar().map(near -> near ? "yes" : NONE));
     }
 
     private static String holes(List<PanelEntry.Opening> openings) {
         List<String> words = new ArrayList<>();
         for (int i = 0; i < openings.size(); i++) {
             PanelEntry.Opening hole = openings.get(i);
-            words.add(Spoken.letter(i) + " " + hole.count().map(n -> n + " × ").orElse("") + Words.of(hole.kind())
+            words.add(Spoken.letter(i) + " " + times(hole.count()) + Words.of(hole.kind())
                     + hole.size().map(s -> ", " + s).orElse("") + hole.state().map(s -> ", " + Words.of(s)).orElse("")
                     + (hole.mustStayOpen().orElse(false) ? ", must stay open" : ""));
         }
         return words.isEmpty() ? NONE : String.join("; ", words);
+    }
+
+    private static String times(Optional<Integer> count) {
+        return count.filter(n -> n > 1).map(n -> n + " × ").orElse("");
     }
 
     private void work() {
@@ -118,7 +132,7 @@ final class SurveyedPanel {
         add("behind it", list(panel.behind(), Words::of));
         add("lid", panel.lid().map(l -> "held by its " + Words.of(l.holder())
                 + l.margin().map(m -> ", which bear " + m + " more").orElse("")));
-        add("lifts out", panel.liftsOut().map(out -> out ? "yes" : "no"));
+        add("lifts out", panel.liftsOut().filter(out -> out).map(out -> "yes"));
         add("missing", list(panel.missing(), Words::of));
         add("loose", list(panel.loose(), Words::of));
         add("note", panel.note());
@@ -133,6 +147,10 @@ final class SurveyedPanel {
     }
 
     private void add(String label, Optional<String> words) {
-        words.ifPresent(w -> entries.add(label, w));
+        if (words.equals(Optional.of(NONE))) {
+            none.add(label);
+        } else {
+            words.ifPresent(w -> entries.add(label, w));
+        }
     }
 }
