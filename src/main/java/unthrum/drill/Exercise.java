@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import unthrum.facts.Bay;
 import unthrum.facts.Opening;
+import unthrum.facts.Veto;
 import unthrum.knowledge.Knowledge;
 import unthrum.knowledge.RuleCard;
 import unthrum.reasoning.PanelAdvice;
@@ -19,6 +20,7 @@ import unthrum.reasoning.change.PanelTrial;
 import unthrum.reasoning.change.Spot;
 import unthrum.reasoning.change.WhyNot;
 import unthrum.reasoning.change.WhyNots;
+import unthrum.reasoning.engine.Reason;
 import unthrum.survey.PanelEntry;
 import unthrum.survey.Survey;
 
@@ -56,6 +58,14 @@ public record Exercise(Survey survey, PanelEntry panel, PanelAdvice advice, List
     /** Why it does not get that. */
     public Optional<WhyNot> whyNot(Spot spot) {
         return whyNots.stream().filter(w -> w.layer() == spot.layer() && w.place().equals(spot.place())).findFirst();
+    }
+
+    /** The reasons why that must not be there, whether anything asks for it or not. */
+    public List<Reason> against(Spot spot) {
+        return advice.panel().all(Veto.class).stream().filter(j -> {
+            Veto veto = (Veto) j.conclusion();
+            return spot.layer().matches(veto.layer()) && spot.place().within(veto.place());
+        }).flatMap(j -> j.reasons().stream()).toList();
     }
 
     /** The subjects that it practises: those of the reasons offered that hold. */

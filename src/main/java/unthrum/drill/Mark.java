@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import unthrum.knowledge.RuleCard;
 import unthrum.material.Layer;
+import unthrum.reasoning.Verdict;
 import unthrum.reasoning.change.Outcome;
 import unthrum.reasoning.change.Spot;
 import unthrum.reasoning.change.WhyNot;
@@ -64,14 +65,21 @@ public record Mark(Exercise exercise, Answer answer, Result result, SortedSet<Sp
         return results;
     }
 
-    /** The rules that decide what the answer got wrong. */
+    /** The rules that decide what the answer got wrong; where the panel waits, nothing else counts. */
     private Stream<RuleCard> mistaken() {
         Stream<Ground> grounds = missed.stream().flatMap(spot -> ground(Optional.of(spot.layer())));
         if (verdictDiffers()) {
             grounds = Stream.concat(grounds, ground(Optional.empty()));
         }
+        Stream<Spot> laid = exercise.outcome().verdict() == Verdict.HOLD ? Stream.empty() : beside.stream();
         return Stream.concat(grounds.flatMap(this::offered),
-                beside.stream().flatMap(spot -> exercise.whyNot(spot).stream()).flatMap(w -> rules(w).stream()));
+                laid.flatMap(spot -> against(spot).stream()));
+    }
+
+    /** The rules that keep a layer away from a place; where there are none, the rule that comes nearest to asking. */
+    public List<RuleCard> against(Spot spot) {
+        List<RuleCard> vetoes = exercise.against(spot).stream().map(Reason::rule).distinct().toList();
+        return !vetoes.isEmpty() ? vetoes : exercise.whyNot(spot).map(Mark::rules).orElse(List.of());
     }
 
     private static Result worse(Result a, Result b) {
@@ -86,8 +94,7 @@ public record Mark(Exercise exercise, Answer answer, Result result, SortedSet<Sp
         return exercise.holding().filter(rule -> ground.isSaidBy(Set.of(rule)));
     }
 
-    /** The rules that keep a layer away; where nobody asks for it, the rule that comes nearest. */
-    public static List<RuleCard> rules(WhyNot why) {
+    private static List<RuleCard> rules(WhyNot why) {
         if (why instanceof WhyNot.NobodyAsks none) {
             return none.silent().stream().limit(1).map(s -> s.rule()).toList();
         }

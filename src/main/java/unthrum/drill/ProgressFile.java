@@ -42,9 +42,11 @@ public record ProgressFile(Path path) {
         // a file that is linked to is replaced where it lies
         Path file = Files.exists(path) ? path.toRealPath() : path.toAbsolutePath();
         Files.createDirectories(file.getParent());
-        Path beside = Files.createTempFile(file.getParent(), ".unthrum", ".part");
+        // not a temporary file of the library's, which only its owner may read: the master reads this one too
+        Path beside = file.resolveSibling("." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
         try {
-            try (FileChannel channel = FileChannel.open(beside, StandardOpenOption.WRITE)) {
+            try (FileChannel channel = FileChannel.open(beside, StandardOpenOption.WRITE, StandardOpenOption.CREATE,
+                    StandardOpenOption.TRUNCATE_EXISTING)) {
                 ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
                 while (bytes.hasRemaining()) {
                     channel.write(bytes);

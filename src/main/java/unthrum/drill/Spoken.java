@@ -101,8 +101,8 @@ public final class Spoken {
 
     private static List<String> marks(Layer layer, List<Place> places, Exercise exercise) {
         List<Place> parts = parts(layer, exercise);
-        return layer == Layer.DAMPING && places.containsAll(parts) ? List.of() : places.stream()
-                .map(parts::indexOf).filter(i -> i >= 0).map(i -> mark(layer, i)).toList();
+        return layer == Layer.DAMPING && places.containsAll(parts) ? List.of() : parts.stream()
+                .filter(places::contains).map(parts::indexOf).map(i -> mark(layer, i)).toList();
     }
 
     private static String mark(Layer layer, int index) {
@@ -169,8 +169,13 @@ public final class Spoken {
         String alone = layer == Layer.SEAL ? "another layer: the panel has no holes"
                 : "'" + layer.word() + "' alone: it covers the whole panel";
         throw problem("'" + layer.word() + " " + mark + "'", parts.isEmpty() ? alone
-                : (layer == Layer.SEAL ? "holes from " : "bays from ") + mark(layer, 0) + " to "
-                        + mark(layer, parts.size() - 1), "");
+                : range(layer, parts), "");
+    }
+
+    private static String range(Layer layer, List<Place> parts) {
+        String kind = layer == Layer.SEAL ? "hole" : "bay";
+        return parts.size() == 1 ? kind + " " + mark(layer, 0)
+                : kind + "s from " + mark(layer, 0) + " to " + mark(layer, parts.size() - 1);
     }
 
     private Outcome outcome() {

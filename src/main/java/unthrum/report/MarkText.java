@@ -92,8 +92,14 @@ final class MarkText {
 
     private void beside(Spot spot) {
         exercise.whyNot(spot).ifPresent(why -> {
-            page.paragraph(INDENT, whyNots.of(why));
-            Mark.rules(why).stream().limit(1).forEach(this::teach);
+            List<Reason> vetoes = exercise.against(spot);
+            if (vetoes.isEmpty()) {
+                page.paragraph(INDENT, whyNots.of(why));
+                mark.against(spot).stream().limit(1).forEach(this::teach);
+            } else {
+                page.paragraph(INDENT, "No " + whyNots.what(why) + ":");
+                vetoes.forEach(this::told);
+            }
         });
     }
 

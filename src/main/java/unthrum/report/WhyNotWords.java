@@ -46,7 +46,8 @@ final class WhyNotWords {
                 + LayupWords.names(outdone.with()) + ", the best that has one.";
     }
 
-    private String what(WhyNot answer) {
+    /** What is not there: 'damping on bay 2', 'closing of the drain'. */
+    String what(WhyNot answer) {
         String place = answer.place().isWholePanel() ? "" : " on " + sentences.place(answer.place());
         return answer.layer() == Layer.SEAL ? "closing of " + sentences.place(answer.place())
                 : answer.layer().word() + place;
