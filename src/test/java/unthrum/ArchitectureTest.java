@@ -32,6 +32,7 @@ class ArchitectureTest {
                 .layer("reasoning").definedBy("unthrum.reasoning..")
                 .layer("effect").definedBy("unthrum.effect..")
                 .layer("plan").definedBy("unthrum.plan..")
+                .layer("drill").definedBy("unthrum.drill..")
                 .whereLayer("reading").mayNotAccessAnyLayer()
                 .whereLayer("physics").mayNotAccessAnyLayer()
                 .whereLayer("survey").mayOnlyAccessLayers("reading")
@@ -42,6 +43,8 @@ class ArchitectureTest {
                 .mayOnlyAccessLayers("reading", "survey", "material", "facts", "knowledge", "physics")
                 .whereLayer("effect").mayOnlyAccessLayers("reading", "survey", "material", "facts", "knowledge",
                         "physics", "reasoning")
+                .whereLayer("drill")
+                .mayOnlyAccessLayers("reading", "survey", "material", "facts", "knowledge", "reasoning")
                 .because("data goes one way, from the survey to the page")
                 .check(OURS);
     }

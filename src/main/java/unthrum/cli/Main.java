@@ -24,6 +24,7 @@ public final class Main {
         COMMANDS.put("audit", AuditJob::new);
         COMMANDS.put("compare", Compare::new);
         COMMANDS.put("handover", HandOver::new);
+        COMMANDS.put("drill", Drill::new);
         COMMANDS.put("new", New::new);
         COMMANDS.put("rules", Rules::new);
         COMMANDS.put("schema", Schema::new);

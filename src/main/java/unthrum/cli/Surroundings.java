@@ -1,19 +1,27 @@
 package unthrum.cli;
 
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
 import java.util.Map;
 
 /**
- * What the program runs in: where it may write, the environment, and what the other end can show.
+ * What the program runs in: where it may write, the environment, what the other end can show, what it says, and what
+ * time it is.
  *
  * @param terminal whether a person reads along
  * @param charset  what the other end can show
  */
 record Surroundings(PrintStream out, PrintStream err, Map<String, String> environment, boolean terminal,
-                    Charset charset) {
+                    Charset charset, InputStream in, Clock clock) {
+
+    /** With the input and the clock of this machine. */
+    Surroundings(PrintStream out, PrintStream err, Map<String, String> environment, boolean terminal, Charset charset) {
+        this(out, err, environment, terminal, charset, System.in, Clock.systemDefaultZone());
+    }
 
     static Surroundings ofProcess() {
         String encoding = System.getProperty("sun.stdout.encoding",

@@ -35,7 +35,7 @@ final class WhyNotWords {
         }
         if (answer instanceof WhyNot.Rejected rejected) {
             return "No " + what + ", though it is wanted: no material of the catalogue keeps the limits. "
-                    + closest(rejected.candidates());
+                    + closest(rejected.nearest());
         }
         if (answer instanceof WhyNot.Alone alone) {
             return "No " + what + ", though it is wanted: a material would do, but not together with what it needs. "
@@ -46,7 +46,8 @@ final class WhyNotWords {
                 + LayupWords.names(outdone.with()) + ", the best that has one.";
     }
 
-    private String what(WhyNot answer) {
+    /** What is not there: 'damping on bay 2', 'closing of the drain'. */
+    String what(WhyNot answer) {
         String place = answer.place().isWholePanel() ? "" : " on " + sentences.place(answer.place());
         return answer.layer() == Layer.SEAL ? "closing of " + sentences.place(answer.place())
                 : answer.layer().word() + place;
@@ -82,12 +83,8 @@ final class WhyNotWords {
         return sentences.because(reason) + ". [" + reason.rule().id() + "]";
     }
 
-    /** The candidate that fewest limits reject. */
-    private String closest(List<Considered> candidates) {
-        Considered best = candidates.stream()
-                .min(java.util.Comparator.comparingInt((Considered c) -> c.rejectedBy().size())
-                        .thenComparing(c -> c.material().material())).orElseThrow();
-        return "The nearest, " + best.material().material() + ", falls because " + first(best.rejectedBy());
+    private String closest(Considered nearest) {
+        return "The nearest, " + nearest.material().material() + ", falls because " + first(nearest.rejectedBy());
     }
 
     private String candidate(Considered candidate) {
@@ -102,8 +99,12 @@ final class WhyNotWords {
     }
 
     private String silence(Silence silence) {
-        return silence.rule().name() + ": it would need " + English.and(missing(silence)) + ". ["
-                + silence.rule().id() + "]";
+        return silence.rule().name() + ": " + wouldNeed(silence);
+    }
+
+    /** What a rule would need in order to speak, with its id behind it. */
+    String wouldNeed(Silence silence) {
+        return "it would need " + English.and(missing(silence)) + ". [" + silence.rule().id() + "]";
     }
 
     private List<String> missing(Silence silence) {

@@ -96,7 +96,7 @@ public final class PanelTrial implements AutoCloseable {
     }
 
     /** Why a rule stays silent on a panel, the nearest miss first. */
-    List<Silence> silences(String rule, PanelFacts facts, Place place) {
+    public List<Silence> silences(String rule, PanelFacts facts, Place place) {
         state(facts);
         return session.silences(rule, place);
     }

@@ -1,5 +1,6 @@
 package unthrum.reasoning.change;
 
+import java.util.Comparator;
 import java.util.List;
 import unthrum.facts.Place;
 import unthrum.material.Layer;
@@ -34,6 +35,12 @@ public sealed interface WhyNot {
 
     /** Every material that could serve breaks a limit by itself. */
     record Rejected(Layer layer, Place place, List<Considered> candidates) implements WhyNot {
+
+        /** The candidate that fewest limits reject. */
+        public Considered nearest() {
+            return candidates.stream().min(Comparator.comparingInt((Considered c) -> c.rejectedBy().size())
+                    .thenComparing(c -> c.material().material())).orElseThrow();
+        }
     }
 
     /**

@@ -1,0 +1,6 @@
+package unthrum.drill;
+
+/** How an answer did, the worst last. */
+public enum Result {
+    RIGHT, WRONG_REASON, WRONG
+}
