@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import unthrum.facts.Bay;
 import unthrum.facts.Fact;
 import unthrum.facts.Heat;
@@ -31,6 +32,7 @@ public final class Advisor {
 
     private final Knowledge knowledge;
     private final Catalogue catalogue;
+    private final SearchMemory tried = new SearchMemory();
 
     public Advisor(Knowledge knowledge, Catalogue catalogue) {
         this.knowledge = knowledge;
@@ -42,26 +44,35 @@ public final class Advisor {
      * @param overrules  the rules that the fitter sets aside on the panel
      */
     public PanelAdvice advise(PanelFacts facts, List<Judgement> judgements, List<Overrule> overrules) {
-        return advise(facts, judgements, overrules, true);
-    }
-
-    /** The same advice without the options that a plan shares among panels: for panels as they might be. */
-    public PanelAdvice tryOut(PanelFacts facts, List<Judgement> judgements, List<Overrule> overrules) {
-        return advise(facts, judgements, overrules, false);
-    }
-
-    private PanelAdvice advise(PanelFacts facts, List<Judgement> judgements, List<Overrule> overrules,
-                               boolean withOptions) {
-        List<Overruled> overruled = overrules.stream().map(o -> Overruled.of(o, judgements)).toList();
-        Case panel = new Case(facts, Overruled.without(overruled, judgements), overruled);
+        Case panel = theCase(facts, judgements, overrules);
         List<WeighedWant> wants = WeighedWant.of(panel, knowledge);
         LayupSearch search = new LayupSearch(panel, wants, knowledge, catalogue);
+        return advice(panel, wants, SearchMemory.Chosen.of(search), search::options);
+    }
+
+    /**
+     * The same advice without the options that a plan shares among panels: for a panel as it might be in many ways. Not
+     * for several threads at once.
+     */
+    public PanelAdvice tryOut(PanelFacts facts, List<Judgement> judgements, List<Overrule> overrules) {
+        Case panel = theCase(facts, judgements, overrules);
+        List<WeighedWant> wants = WeighedWant.of(panel, knowledge);
+        return advice(panel, wants, tried.of(panel, wants, weighs(facts), knowledge, catalogue), () -> Options.NONE);
+    }
+
+    private static Case theCase(PanelFacts facts, List<Judgement> judgements, List<Overrule> overrules) {
+        List<Overruled> overruled = overrules.stream().map(o -> Overruled.of(o, judgements)).toList();
+        return new Case(facts, Overruled.without(overruled, judgements), overruled);
+    }
+
+    private PanelAdvice advice(Case panel, List<WeighedWant> wants, SearchMemory.Chosen chosen,
+                               Supplier<Options> options) {
         boolean held = panel.own(Hold.class).stream().anyMatch(h -> h.conclusion().place().isWholePanel())
                 && wants.stream().anyMatch(w -> w.stands() || w.vetoes().stream().allMatch(Judgement::restsOnAssumption));
-        Layup layup = held ? Layup.NOTHING : search.best();
-        boolean ask = !panel.own(Question.class).isEmpty() && new Undecided(panel, wants, search.considered()).yes();
+        Layup layup = held ? Layup.NOTHING : chosen.layup();
+        boolean ask = !panel.own(Question.class).isEmpty() && new Undecided(panel, wants, chosen.considered()).yes();
         return new PanelAdvice(verdict(held, layup, ask), layup, closings(panel, wants), panel, wants,
-                search.considered(), search.ladder(), held || !withOptions ? Options.NONE : search.options());
+                chosen.considered(), chosen.ladder(), held ? Options.NONE : options.get());
     }
 
     /**

@@ -58,6 +58,9 @@ public record Overruled(Overrule entry, Effect effect, List<Judgement> against) 
     static List<Judgement> without(List<Overruled> overruled, List<Judgement> judgements) {
         List<String> gone = overruled.stream().filter(o -> o.effect() == Effect.COUNTS).map(o -> o.entry().rule())
                 .toList();
+        if (gone.isEmpty()) {
+            return judgements;
+        }
         return judgements.stream().map(j -> new Judgement(j.conclusion(),
                 j.reasons().stream().filter(r -> !gone.contains(r.rule().id())).toList()))
                 .filter(j -> !j.reasons().isEmpty()).toList();

@@ -1,9 +1,13 @@
 package unthrum.benchmark;
 
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
 import unthrum.plan.Planner;
@@ -24,16 +28,22 @@ import unthrum.survey.SurveyReader;
 
 /**
  * How long turning one panel over, and asking about 30 unknown facts, take against advice on the vehicle, all in one
- * run. Not a test: start it by hand from the test class path,
- * {@code java -cp target/test-classes:target/classes:LIBRARIES unthrum.benchmark.ChangesBenchmark}.
+ * run: in this process, warm, in wall time and in the thread's own processor time, which a busy machine does not blur;
+ * and as whole processes, as a fitter starts them, if {@code target/unthrum.jar} is there. Advice is measured without
+ * sharing what is scarce among panels, which takes longer than all else. Not a test: start it by hand from the test
+ * class path, {@code java -cp target/test-classes:target/classes:LIBRARIES unthrum.benchmark.ChangesBenchmark}.
  */
 final class ChangesBenchmark {
 
     private static final Path WORKSHOP = Path.of("scenarios", "travelling-bicycle-workshop.yaml");
     private static final List<String> BLANKED = List.of("clearance", "heat", "reach", "wet", "surface.rust");
     private static final int PANELS_BLANKED = 6;
-    private static final int WARM_UP = 3;
-    private static final int ROUNDS = 5;
+    private static final int WARM_UP = 20;
+    private static final int ROUNDS = 21;
+    private static final Path JAR = Path.of("target", "unthrum.jar");
+    private static final int STARTS = 3;
+    /** Walks over all panels in an order that mixes the zones. */
+    private static final int STRIDE = 7;
 
     private final Knowledge knowledge = Knowledge.load();
     private final Catalogue catalogue = Catalogue.load();
@@ -42,31 +52,67 @@ final class ChangesBenchmark {
     private ChangesBenchmark() {
     }
 
-    public static void main(String[] arguments) {
+    public static void main(String[] arguments) throws IOException, InterruptedException {
         new ChangesBenchmark().run(SurveyReader.read(WORKSHOP));
+        if (Files.exists(JAR)) {
+            processes();
+        }
     }
 
     private void run(Survey survey) {
         Survey blanked = blanked(survey);
         System.out.printf("%d panels; asked about %d unknown facts%n", survey.panels().size(), unknown(blanked));
-        List<double[]> rounds = new ArrayList<>();
+        List<Time> advice = new ArrayList<>();
+        List<Time> turning = new ArrayList<>();
+        List<Time> asking = new ArrayList<>();
         for (int round = 0; round < WARM_UP + ROUNDS; round++) {
-            PanelEntry panel = survey.panels().get(round % survey.panels().size());
-            double[] times = {millis(() -> plan(survey)), millis(() -> adviceAlone(survey)),
-                millis(() -> turned(survey, panel)), millis(() -> plan(blanked)), millis(() -> unknown(blanked))};
-            if (round == 0) {
-                report("cold", times);
-            } else if (round >= WARM_UP) {
-                rounds.add(times);
-            }
+            PanelEntry panel = survey.panels().get(round * STRIDE % survey.panels().size());
+            advice.add(Time.of(() -> adviceAlone(survey)));
+            turning.add(Time.of(() -> turned(survey, panel)));
+            asking.add(Time.of(() -> unknown(blanked)));
         }
-        report("warm, medians", medians(rounds));
+        report("in wall time", advice, turning, asking, Time::wall);
+        report("in processor time", advice, turning, asking, Time::processor);
+        System.out.printf("plan with sharing, once: %.0f ms%n", Time.of(() -> plan(survey)).wall);
     }
 
-    private static void report(String name, double[] t) {
-        System.out.printf("%s: plan %.0f ms (advice alone %.0f ms), turning one panel %.0f ms: why with changes takes "
-                + "%.2f times advise (%.2f times without sharing); plan of the blanked %.0f ms, asking %.0f ms: %.2f times%n",
-                name, t[0], t[1], t[2], (t[0] + t[2]) / t[0], (t[1] + t[2]) / t[1], t[3], t[4], t[4] / t[3]);
+    private static void report(String how, List<Time> advice, List<Time> turning, List<Time> asking,
+                               ToDoubleFunction<Time> of) {
+        double a = median(advice, of);
+        double t = median(turning, of);
+        double q = median(asking, of);
+        System.out.printf("warm, medians %s: advice without sharing %.0f ms; turning one panel %.0f ms, %.2f times, "
+                + "with its advice before %.2f times; asking %.0f ms, %.2f times%n", how, a, t, t / a, (a + t) / a, q, q / a);
+    }
+
+    private static double median(List<Time> rounds, ToDoubleFunction<Time> of) {
+        double[] sorted = rounds.stream().skip(WARM_UP).mapToDouble(of).sorted().toArray();
+        return sorted[sorted.length / 2];
+    }
+
+    /** What a fitter waits for: start, reading, thinking and printing. */
+    private static void processes() throws IOException, InterruptedException {
+        double advise = process("advise", WORKSHOP.toString());
+        double why = process("why", WORKSHOP.toString(), "roof-middle", "--changes");
+        double ask = process("ask", WORKSHOP.toString());
+        System.out.printf("whole processes, fastest of %d: advise with sharing %.0f ms; why --changes %.0f ms, %.2f "
+                + "times; ask %.0f ms, %.2f times%n", STARTS, advise, why, why / advise, ask, ask / advise);
+    }
+
+    private static double process(String... arguments) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of("java", "-jar", JAR.toString()));
+        command.addAll(List.of(arguments));
+        double fastest = Double.POSITIVE_INFINITY;
+        for (int start = 0; start < STARTS; start++) {
+            long began = System.nanoTime();
+            int code = new ProcessBuilder(command).redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                    .redirectError(ProcessBuilder.Redirect.INHERIT).start().waitFor();
+            if (code != 0) {
+                throw new IllegalStateException(String.join(" ", command) + " ended with " + code);
+            }
+            fastest = Math.min(fastest, (System.nanoTime() - began) / 1e6);
+        }
+        return fastest;
     }
 
     private Object plan(Survey survey) {
@@ -129,19 +175,16 @@ final class ChangesBenchmark {
         return blank;
     }
 
-    private static double millis(Runnable work) {
-        long start = System.nanoTime();
-        work.run();
-        return (System.nanoTime() - start) / 1e6;
-    }
+    /** How long something took, in ms. */
+    private record Time(double wall, double processor) {
 
-    private static double[] medians(List<double[]> rounds) {
-        double[] medians = new double[rounds.get(0).length];
-        for (int i = 0; i < medians.length; i++) {
-            int column = i;
-            double[] sorted = rounds.stream().mapToDouble(r -> r[column]).sorted().toArray();
-            medians[i] = sorted[sorted.length / 2];
+        private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
+
+        static Time of(Runnable work) {
+            long began = System.nanoTime();
+            long used = THREADS.getCurrentThreadCpuTime();
+            work.run();
+            return new Time((System.nanoTime() - began) / 1e6, (THREADS.getCurrentThreadCpuTime() - used) / 1e6);
         }
-        return Arrays.copyOf(medians, medians.length);
     }
 }

@@ -6,7 +6,10 @@ import java.util.Map;
 import unthrum.facts.Fact;
 import unthrum.facts.Place;
 import unthrum.facts.Vehicle;
+import unthrum.knowledge.RuleCard;
+import unthrum.knowledge.Wanting;
 import unthrum.material.Catalogue;
+import unthrum.material.Layer;
 import unthrum.reasoning.Advisor;
 import unthrum.reasoning.PanelAdvice;
 import unthrum.reasoning.derive.Derivation;
@@ -28,6 +31,7 @@ public final class PanelTrial implements AutoCloseable {
 
     private final RuleEngine engine;
     private final Truths truths;
+    private final Wanting wanting;
     private final Advisor advisor;
     private final PanelFacts vehicle;
     private final PanelDeriver deriver;
@@ -38,6 +42,7 @@ public final class PanelTrial implements AutoCloseable {
     public PanelTrial(RuleEngine engine, Catalogue catalogue, Survey survey) {
         this.engine = engine;
         this.truths = engine.truths();
+        this.wanting = engine.knowledge().wanting();
         this.advisor = new Advisor(engine.knowledge(), catalogue);
         Derivation derivation = new Derivation(engine.knowledge());
         this.vehicle = derivation.vehicle(survey);
@@ -50,8 +55,9 @@ public final class PanelTrial implements AutoCloseable {
         return truths;
     }
 
-    RuleEngine engine() {
-        return engine;
+    /** The rules that can want a layer. */
+    List<RuleCard> wanting(Layer layer) {
+        return wanting.of(layer);
     }
 
     Advisor advisor() {

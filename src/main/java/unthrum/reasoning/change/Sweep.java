@@ -3,6 +3,7 @@ package unthrum.reasoning.change;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 import unthrum.facts.Fact;
@@ -109,13 +110,20 @@ final class Sweep {
     /** All that decides which rules speak, and what the choice of a layup reads beside the rules. */
     private List<Object> footing(PanelEntry changed) {
         PanelFacts facts = trial.facts(changed);
-        Set<Fact> here = new HashSet<>(facts.facts());
-        Set<Class<?>> kinds = new HashSet<>();
-        here.stream().filter(f -> !known.contains(f)).forEach(f -> kinds.add(f.getClass()));
-        known.stream().filter(f -> !here.contains(f)).forEach(f -> kinds.add(f.getClass()));
+        Set<Class<?>> kinds = turned(facts.facts());
+        List<Object> weighs = Collections.disjoint(kinds, Advisor.WEIGHED) ? weighed : trial.advisor().weighs(facts);
         List<Fact> all = new ArrayList<>(trial.vehicle());
         all.addAll(facts.facts());
-        List<Object> weighs = Collections.disjoint(kinds, Advisor.WEIGHED) ? weighed : trial.advisor().weighs(facts);
         return List.of(kinds, truths.of(all, kinds), weighs);
+    }
+
+    /** The kinds of which there is a fact more or less than today. */
+    private Set<Class<?>> turned(List<Fact> here) {
+        Set<Class<?>> kinds = new HashSet<>();
+        Set<Fact> left = Collections.newSetFromMap(new IdentityHashMap<>());
+        left.addAll(known);
+        here.stream().filter(f -> !left.remove(f) && !known.contains(f)).forEach(f -> kinds.add(f.getClass()));
+        left.stream().filter(f -> !here.contains(f)).forEach(f -> kinds.add(f.getClass()));
+        return kinds;
     }
 }

@@ -30,10 +30,13 @@ public final class Unknowns {
 
     /** The unknown facts of one panel, in the order of its facts. */
     public List<Unknown> of(PanelEntry panel) {
+        List<Lever> unknown = trial.levers(panel).stream().filter(lever -> !lever.stated()).toList();
+        if (unknown.isEmpty()) {
+            return List.of();
+        }
         PanelAdvice today = trial.advise(panel);
         Sweep sweep = new Sweep(trial, trial.truths(), panel);
-        return new Changes(trial, panel).levers().stream().filter(lever -> !lever.stated())
-                .map(lever -> unknown(panel, lever, today, sweep)).toList();
+        return unknown.stream().map(lever -> unknown(panel, lever, today, sweep)).toList();
     }
 
     private Unknown unknown(PanelEntry panel, Lever lever, PanelAdvice today, Sweep sweep) {

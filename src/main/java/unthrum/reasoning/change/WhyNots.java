@@ -83,7 +83,7 @@ public final class WhyNots {
 
     private List<Silence> silences(Layer layer, Place place) {
         List<Silence> all = new ArrayList<>();
-        for (RuleCard rule : trial.engine().knowledge().wanting().of(layer)) {
+        for (RuleCard rule : trial.wanting(layer)) {
             trial.silences(rule.name(), advice.panel().facts(), place).stream().findFirst().ifPresent(all::add);
         }
         all.sort(Comparator.comparingLong(Silence::failures).thenComparingLong(WhyNots::given)

@@ -25,13 +25,12 @@ final class ClimateDeriver {
         this.vehicle = vehicle;
     }
 
-    List<Fact> facts(Panel panel, List<Fact> known) {
+    List<Fact> facts(Panel panel, Heat heat) {
         List<Fact> facts = new ArrayList<>();
         if (vehicle.livedIn()) {
             facts.add(dew(panel));
         }
-        boolean sunlit = known.stream().anyMatch(f -> f instanceof Heat heat && heat.from() == HeatSource.SUN);
-        if (sunlit) {
+        if (heat.from() == HeatSource.SUN) {
             facts.add(sun(panel));
         }
         return facts;

@@ -5,6 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import unthrum.facts.Access;
 import unthrum.facts.Fact;
 import unthrum.facts.Heat;
@@ -41,6 +44,21 @@ public final class PanelDeriver {
     private final BayDeriver bays;
     private final SoundDeriver sound;
     private final ClimateDeriver climate;
+    private final Step<Stated<List<Rib>>> ribSteps = new Step<>();
+    private final Step<Stated<Panel>> panelSteps = new Step<>();
+    private final Step<Stated<Room>> roomSteps = new Step<>();
+    private final Step<Stated<Heat>> heatSteps = new Step<>();
+    private final Step<Stated<Access>> accessSteps = new Step<>();
+    private final Step<Stated<Surface>> surfaceSteps = new Step<>();
+    private final Step<Stated<Setting>> settingSteps = new Step<>();
+    private final Step<Stated<List<Fact>>> fittingSteps = new Step<>();
+    private final Step<List<BayDeriver.Derived>> baySteps = new Step<>();
+    private final Step<List<Fact>> soundSteps = new Step<>();
+    private final Step<List<Fact>> climateSteps = new Step<>();
+
+    /** What was made of what the survey states, and what was assumed for it. */
+    private record Stated<T>(T made, Map<String, Assumed> taken) {
+    }
 
     PanelDeriver(Knowledge knowledge, Vehicle vehicle, Demand demand) {
         this.knowledge = knowledge;
@@ -51,38 +69,64 @@ public final class PanelDeriver {
 
     public PanelFacts derive(PanelEntry entry) {
         Map<String, Assumed> taken = new LinkedHashMap<>();
-        List<Rib> ribs = ribs(entry, taken);
-        Panel panel = panel(entry, ribs, taken);
-        Room room = room(entry, answers(entry, taken));
-        List<Fact> facts = new ArrayList<>(List.of(panel, room, heat(entry, answers(entry, taken)),
-                access(entry, answers(entry, taken)), surface(entry, answers(entry, taken)),
-                setting(entry, answers(entry, taken))));
+        String name = entry.panel();
+        List<Rib> ribs = stated(ribSteps, entry, taken, List.of(entry.ribs()), a -> ribs(entry, a));
+        Panel panel = stated(panelSteps, entry, taken, List.of(entry.size(), entry.skin(), entry.shape(), ribs,
+                lists(entry)), a -> panel(entry, ribs, a.get()));
+        Room room = stated(roomSteps, entry, taken, List.of(entry.clearance(), entry.clearanceTo(),
+                entry.liningOnRibs()), a -> room(entry, a.get()));
+        Heat heat = stated(heatSteps, entry, taken, List.of(entry.heat()), a -> heat(entry, a.get()));
+        Access access = stated(accessSteps, entry, taken, List.of(entry.reach(), entry.reachable(), entry.liftsOut()),
+                a -> access(entry, a.get()));
+        Surface surface = stated(surfaceSteps, entry, taken, List.of(entry.surface()), a -> surface(entry, a.get()));
+        Setting setting = stated(settingSteps, entry, taken, List.of(entry.wet(), entry.driesOut(), entry.traffic(),
+                entry.nearEar(), entry.nearNoise()), a -> setting(entry, a.get()));
+        List<BayDeriver.Derived> derived = baySteps.of(name, List.of(panel, ribs, entry.tap()),
+                () -> bays.bays(panel, ribs, entry.tap()));
+        List<Fact> fittings = stated(fittingSteps, entry, taken, List.of(entry.openings(), entry.fixings(),
+                entry.covers(), entry.moving(), entry.behind(), entry.missing(), entry.loose(), entry.lid()),
+                a -> new Fittings(entry, a).facts());
+        List<Fact> facts = new ArrayList<>(List.of(panel, room, heat, access, surface, setting));
         facts.addAll(ribs);
-        List<BayDeriver.Derived> derived = bays.bays(panel, ribs, entry.tap());
         derived.forEach(d -> facts.add(d.bay()));
-        facts.addAll(new Fittings(entry, () -> answers(entry, taken)).facts());
-        facts.addAll(sound.facts(panel, room, facts));
-        facts.addAll(climate.facts(panel, facts));
-        return new PanelFacts(entry.panel(), facts, taken,
-                derived.stream().map(BayDeriver.Derived::modes).toList());
+        facts.addAll(fittings);
+        facts.addAll(soundSteps.of(name, List.of(panel, room, fittings), () -> sound.facts(panel, room, fittings)));
+        facts.addAll(climateSteps.of(name, List.of(panel, heat), () -> climate.facts(panel, heat)));
+        return new PanelFacts(name, facts, taken, derived.stream().map(BayDeriver.Derived::modes).toList());
+    }
+
+    /** What a step makes of what the survey states, with the assumptions that it takes where the survey is silent. */
+    private <T> T stated(Step<Stated<T>> step, PanelEntry entry, Map<String, Assumed> taken, List<?> read,
+                         Function<Supplier<Answers>, T> make) {
+        Stated<T> stated = step.of(entry.panel(), Stream.concat(Stream.of(entry.zone()), read.stream()).toList(), () -> {
+            Map<String, Assumed> own = new LinkedHashMap<>();
+            return new Stated<>(make.apply(() -> answers(entry, own)), own);
+        });
+        stated.taken.forEach(taken::putIfAbsent);
+        return stated.made;
+    }
+
+    /** Which lists the survey has. */
+    private static List<Boolean> lists(PanelEntry entry) {
+        return Stream.of(entry.ribs(), entry.tap(), entry.openings(), entry.fixings(), entry.moving(), entry.covers(),
+                entry.behind(), entry.missing(), entry.loose()).map(Optional::isPresent).toList();
     }
 
     private Answers answers(PanelEntry entry, Map<String, Assumed> taken) {
         return new Answers(knowledge, entry.zone(), taken);
     }
 
-    private List<Rib> ribs(PanelEntry entry, Map<String, Assumed> taken) {
+    private static List<Rib> ribs(PanelEntry entry, Supplier<Answers> each) {
         List<Rib> ribs = new ArrayList<>();
         for (PanelEntry.Rib rib : entry.ribs().orElse(List.of())) {
-            Answers answers = answers(entry, taken);
+            Answers answers = each.get();
             double breadth = answers.quantity(rib.width(), "breadth", "rib width");
             ribs.add(new Rib(entry.panel(), rib.kind(), rib.runs(), rib.at().si(), breadth, answers.assumed()));
         }
         return ribs;
     }
 
-    private Panel panel(PanelEntry entry, List<Rib> ribs, Map<String, Assumed> taken) {
-        Answers answers = answers(entry, taken);
+    private static Panel panel(PanelEntry entry, List<Rib> ribs, Answers answers) {
         double length = entry.size().get(0).si();
         double width = entry.size().get(1).si();
         Metal metal = answers.word(entry.skin().map(Skin::metal), Metal.class, "metal");

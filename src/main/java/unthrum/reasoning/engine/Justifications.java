@@ -2,6 +2,7 @@ package unthrum.reasoning.engine;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -21,17 +22,35 @@ import unthrum.reasoning.engine.Reason.Compared;
 
 /**
  * Reads off the truth maintenance why each conclusion holds, live: what lost its reason is gone, and every rule that
- * supports a conclusion is there. The only class that knows the engine's belief structures.
+ * supports a conclusion is there. Facts are put in and taken out but never altered in place, so a match says the same
+ * as long as it lives, and what was read of a conclusion that still stands on the same matches is kept. The only class
+ * that knows the engine's belief structures.
  */
 final class Justifications {
 
-    private static final Comparator<Judgement> ORDER = Comparator
-            .comparing((Judgement j) -> j.conclusion().place())
-            .thenComparing(j -> j.conclusion().getClass().getSimpleName())
-            .thenComparing(j -> j.conclusion().toString());
+    private static final Comparator<Read> ORDER = Comparator
+            .comparing((Read r) -> r.judgement.conclusion().place())
+            .thenComparing(Read::kind).thenComparing(Read::text);
 
     private final Knowledge knowledge;
     private final Map<String, RuleShape> shapes;
+    private Map<FactHandle, Read> kept = new IdentityHashMap<>();
+
+    /** A conclusion as it was read, and the matches that it stood on. */
+    private record Read(Judgement judgement, List<Match> matches, String kind, String text) {
+
+        boolean standsOn(List<Match> others) {
+            if (matches.size() != others.size()) {
+                return false;
+            }
+            for (int i = 0; i < others.size(); i++) {
+                if (matches.get(i) != others.get(i)) {
+                    return false;
+                }
+            }
+            return true;
+        }
+    }
 
     Justifications(Knowledge knowledge, Map<String, RuleShape> shapes) {
         this.knowledge = knowledge;
@@ -39,26 +58,45 @@ final class Justifications {
     }
 
     List<Judgement> read(KieSession session, Predicate<Conclusion> wanted) {
-        List<Judgement> judgements = new ArrayList<>();
+        Map<FactHandle, Read> living = new IdentityHashMap<>();
+        List<Read> found = new ArrayList<>();
         for (FactHandle handle : session.getFactHandles()) {
             InternalFactHandle inside = (InternalFactHandle) handle;
-            if (inside.getObject() instanceof Conclusion conclusion && wanted.test(conclusion)) {
-                judgements.add(new Judgement(conclusion, reasons(inside)));
+            if (inside.getObject() instanceof Conclusion conclusion) {
+                Read read = read(inside, conclusion);
+                living.put(handle, read);
+                if (wanted.test(conclusion)) {
+                    found.add(read);
+                }
             }
         }
-        judgements.sort(ORDER);
-        return judgements;
+        kept = living;
+        found.sort(ORDER);
+        return found.stream().map(Read::judgement).toList();
     }
 
-    private List<Reason> reasons(InternalFactHandle handle) {
-        List<Reason> reasons = new ArrayList<>();
+    private Read read(InternalFactHandle handle, Conclusion conclusion) {
+        List<Match> matches = matches(handle);
+        Read known = kept.get(handle);
+        return known != null && known.standsOn(matches) ? known
+                : new Read(new Judgement(conclusion, reasons(matches)), matches,
+                        conclusion.getClass().getSimpleName(), conclusion.toString());
+    }
+
+    private static List<Match> matches(InternalFactHandle handle) {
+        List<Match> matches = new ArrayList<>();
         Object first = ((TruthMaintenanceSystemEqualityKey) handle.getEqualityKey()).getBeliefSet().getFirst();
         for (SimpleMode belief = (SimpleMode) first; belief != null; belief = belief.getNext()) {
             LogicalDependency<?> dependency = belief.getObject();
-            reasons.add(reason(dependency.getJustifier()));
+            matches.add(dependency.getJustifier());
         }
-        reasons.sort(Comparator.comparing((Reason r) -> r.rule().id()).thenComparing(r -> r.bindings().toString()));
-        return reasons.stream().distinct().toList();
+        return matches;
+    }
+
+    private List<Reason> reasons(List<Match> matches) {
+        return matches.stream().map(this::reason)
+                .sorted(Comparator.comparing((Reason r) -> r.rule().id()).thenComparing(r -> r.bindings().toString()))
+                .distinct().toList();
     }
 
     private Reason reason(Match match) {

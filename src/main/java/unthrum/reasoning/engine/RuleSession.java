@@ -23,6 +23,7 @@ public final class RuleSession implements AutoCloseable {
     private final Knowledge knowledge;
     private final KieSession session;
     private final Map<String, RuleShape> shapes;
+    private final Justifications justifications;
     private final Map<String, Map<Fact, FactHandle>> handles = new HashMap<>();
     private final Map<Place, Silences> silences = new HashMap<>();
 
@@ -30,6 +31,7 @@ public final class RuleSession implements AutoCloseable {
         this.knowledge = knowledge;
         this.session = knowledge.rules().compiled().newKieSession();
         this.shapes = shapes;
+        this.justifications = new Justifications(knowledge, shapes);
         knowledge.numbers().forEach(session::insert);
     }
 
@@ -56,7 +58,7 @@ public final class RuleSession implements AutoCloseable {
 
     /** Every conclusion that the test admits, with its reasons, in a fixed order. */
     public List<Judgement> judgements(Predicate<Conclusion> wanted) {
-        return new Justifications(knowledge, shapes).read(session, wanted);
+        return justifications.read(session, wanted);
     }
 
     /** What is concluded on a panel and its parts. */
