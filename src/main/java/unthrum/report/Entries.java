@@ -19,6 +19,10 @@ final class Entries {
         words.forEach(w -> add(label, w));
     }
 
+    boolean isEmpty() {
+        return entries.isEmpty();
+    }
+
     void print(Page page, int indent, int column) {
         String last = "";
         for (Entry entry : entries) {

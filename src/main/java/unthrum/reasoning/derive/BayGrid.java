@@ -8,13 +8,13 @@ import unthrum.survey.RibKind;
 import unthrum.survey.Run;
 
 /** The open areas that ribs leave, in reading order: along the first side, then along the second. */
-record BayGrid(List<Span> alongLength, List<Span> alongWidth) {
+public record BayGrid(List<Span> alongLength, List<Span> alongWidth) {
 
-    /** A clear stretch between edges or ribs; a closed rib holds its end like a clamp, a bead like a hinge. */
-    record Span(double length, int clampedEnds) {
+    /** A clear stretch between edges or ribs, from a distance on; a closed rib holds its end like a clamp, a bead like a hinge. */
+    public record Span(double from, double length, int clampedEnds) {
     }
 
-    static BayGrid of(double length, double width, List<Rib> ribs) {
+    public static BayGrid of(double length, double width, List<Rib> ribs) {
         return new BayGrid(spans(length, ribs, Run.ACROSS), spans(width, ribs, Run.ALONG));
     }
 
@@ -26,17 +26,17 @@ record BayGrid(List<Span> alongLength, List<Span> alongWidth) {
         int clamped = 0;
         for (Rib rib : ordered) {
             int end = rib.kind() == RibKind.BEAD ? 0 : 1;
-            add(spans, rib.at() - rib.breadth() / 2 - from, clamped + end);
+            add(spans, from, rib.at() - rib.breadth() / 2, clamped + end);
             from = rib.at() + rib.breadth() / 2;
             clamped = end;
         }
-        add(spans, side - from, clamped);
+        add(spans, from, side, clamped);
         return spans;
     }
 
-    private static void add(List<Span> spans, double length, int clampedEnds) {
-        if (length > 0) {
-            spans.add(new Span(length, clampedEnds));
+    private static void add(List<Span> spans, double from, double to, int clampedEnds) {
+        if (to > from) {
+            spans.add(new Span(from, to - from, clampedEnds));
         }
     }
 }

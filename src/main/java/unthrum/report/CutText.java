@@ -1,0 +1,180 @@
+package unthrum.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import unthrum.cutting.CutRule;
+import unthrum.cutting.Placement;
+import unthrum.cutting.SheetLayout;
+import unthrum.cutting.Stock;
+import unthrum.pieces.CutPiece;
+import unthrum.pieces.CutPlan;
+import unthrum.pieces.MaterialCut;
+import unthrum.pieces.NoRoom;
+import unthrum.report.Page.Align;
+import unthrum.report.Page.Column;
+import unthrum.report.Page.Row;
+
+/** The cutting of a vehicle as text: what does not come out, the pieces, each sheet in a sketch, and the shopping. */
+public final class CutText {
+
+    private static final int LABELS = 12;
+
+    private final CutPlan plan;
+    private final Page page;
+
+    private CutText(CutPlan plan, Page page) {
+        this.plan = plan;
+        this.page = page;
+    }
+
+    public static String of(CutPlan plan, int width, Style style) {
+        Page page = new Page(width, style);
+        new CutText(plan, page).print();
+        return page.toString();
+    }
+
+    private void print() {
+        head();
+        if (plan.cuts().isEmpty()) {
+            new NothingToCut(plan.plan()).print(page);
+            return;
+        }
+        noRoom();
+        pieces();
+        onSite();
+        page.heading("Sheet by sheet");
+        page.paragraph(0, "Measured from the lower left corner, right and then up, with the face up that looks at you"
+                + " when it is laid. A piece with a cut-out lies in the rectangle around it.");
+        page.blank();
+        plan.cuts().forEach(this::layout);
+        new CutShoppingText(plan).print(page);
+    }
+
+    private void head() {
+        page.title("Cutting: " + plan.plan().survey().survey());
+        int pieces = plan.cuts().stream().mapToInt(c -> c.pieces().size()).sum();
+        if (pieces > 0) {
+            page.paragraph(0, English.count(pieces, "piece") + " of " + English.count(plan.cuts().size(), "material")
+                    + ", " + Amounts.mass(plan.mass()) + ", with " + (plan.wishes().cuts() == CutRule.GUILLOTINE
+                    ? "cuts from edge to edge." : "cuts that may stop and turn."));
+        }
+        page.blank();
+    }
+
+    private void noRoom() {
+        if (!plan.noRoom().isEmpty()) {
+            page.heading("What cannot be cut");
+            plan.noRoom().forEach(n -> page.bullet(0, sentence(n)));
+            page.blank();
+        }
+    }
+
+    /** What fails, of which panel, and the nearest way out. */
+    private String sentence(NoRoom n) {
+        CutPiece piece = n.piece();
+        String what = "Piece " + piece.number() + " of " + piece.place().panel() + " (" + CutWords.size(piece) + " of "
+                + piece.material().material() + ") ";
+        if (n.tooLarge()) {
+            return what + "is larger than any " + unthrum.reading.Words.of(piece.material().form())
+                    + " of it, and this material is not joined. Nearest way out: order one of at least "
+                    + CutWords.size(piece) + ", or take another material for it.";
+        }
+        String price = Amounts.money(n.price(), plan.plan().totals().currency());
+        return what + "finds no room on what is in stock and in the plan. Nearest way out: "
+                + English.count(n.packs(), "pack") + " more of " + piece.material().material() + " for " + price
+                + ", beyond the client's money, or leave this piece out.";
+    }
+
+    private void pieces() {
+        page.heading("Pieces");
+        List<Row> rows = new ArrayList<>();
+        for (MaterialCut cut : plan.cuts()) {
+            for (CutPiece piece : cut.pieces()) {
+                rows.add(new Row(List.of(piece.number(), piece.place().panel(), CutWords.part(piece),
+                        piece.material().material(), piece.box().length() + " × " + piece.box().width())));
+            }
+        }
+        page.table(0, List.of(new Column("no.", Align.RIGHT), new Column("panel", Align.LEFT),
+                new Column("part", Align.LEFT), new Column("material", Align.ELASTIC),
+                new Column("along × across, mm", Align.RIGHT)), rows);
+        page.blank();
+        cutOuts();
+    }
+
+    private void cutOuts() {
+        Entries entries = new Entries();
+        plan.cuts().forEach(cut -> cut.pieces().forEach(piece -> {
+            CutWords.cutOuts(piece).forEach(words -> entries.add(piece.number(), English.sentence(words)));
+            if (piece.mirrored() && !piece.isPlain()) {
+                entries.add(piece.number(), "Cut as the mirror image of the left one.");
+            }
+        }));
+        if (!entries.isEmpty()) {
+            page.paragraph(0, "Cut-outs, from the piece's own corner:");
+            entries.print(page, 0, LABELS);
+            page.blank();
+        }
+    }
+
+    private void onSite() {
+        if (plan.onSite().isEmpty()) {
+            return;
+        }
+        page.heading("Cut on the vehicle");
+        page.paragraph(0, "The survey gives no place for these. Hold the piece up, mark through and cut clear.");
+        Map<String, List<String>> byPanel = new LinkedHashMap<>();
+        plan.onSite().forEach(o -> byPanel.computeIfAbsent(o.place().panel(), k -> new ArrayList<>())
+                .add((o.count() > 1 ? o.count() + " holes of " : "") + o.place().part()
+                        + (Double.isNaN(o.clear()) ? " along its edge" : " " + Amounts.length(o.clear()) + " wide")
+                        + (o.lid() ? " (what comes out is its loose lid)" : "")));
+        int column = byPanel.keySet().stream().mapToInt(String::length).max().orElse(0) + 2;
+        byPanel.forEach((panel, words) -> page.entry(0, panel, column, English.sentence(String.join(", ", words))));
+        page.blank();
+    }
+
+    private void layout(MaterialCut cut) {
+        String proved = cut.layout().provedLeast() ? " No layout takes less." : "";
+        page.title(cut.material().material() + ": " + CutWords.used(cut));
+        page.paragraph(0, "Waste " + Amounts.share(cut.waste()) + offcut(cut) + "." + proved);
+        List<SheetLayout> whole = cut.layout().sheets().stream().filter(CutText::isWhole).toList();
+        if (!whole.isEmpty()) {
+            page.paragraph(0, "Laid whole, uncut: " + whole.stream().map(s -> s.placements().get(0).piece())
+                    .collect(Collectors.joining(", ")) + ".");
+        }
+        int number = 0;
+        for (SheetLayout sheet : cut.layout().sheets()) {
+            number++;
+            if (!isWhole(sheet)) {
+                sheet(sheet, number);
+            }
+        }
+        page.blank();
+    }
+
+    private static String offcut(MaterialCut cut) {
+        return cut.offcut() > 0 ? ", and an offcut of " + Amounts.area(cut.offcut()) + " is left" : "";
+    }
+
+    private static boolean isWhole(SheetLayout sheet) {
+        return sheet.placements().size() == 1 && sheet.pieceArea() == sheet.stock().area();
+    }
+
+    private void sheet(SheetLayout sheet, int number) {
+        page.blank();
+        page.paragraph(0, English.capital(sheet.stock().name()) + " " + number + ", "
+                + (sheet.stock().kind() == Stock.Kind.ROLL ? CutWords.tenths(sheet.stock().width()) + " mm wide, "
+                + CutWords.tenths(sheet.usedHeight()) + " mm off it" : CutWords.size(sheet.stock())) + ":");
+        SheetSketch.lines(sheet, Math.min(page.width(), 100)).forEach(page::verbatim);
+        List<Row> rows = sheet.placements().stream().map(CutText::row).toList();
+        page.table(0, List.of(new Column("piece", Align.ELASTIC), new Column("right", Align.RIGHT),
+                new Column("up", Align.RIGHT), new Column("wide × high, mm", Align.RIGHT)), rows);
+    }
+
+    private static Row row(Placement p) {
+        return new Row(List.of(p.piece(), CutWords.tenths(p.x()), CutWords.tenths(p.y()),
+                CutWords.tenths(p.width()) + " × " + CutWords.tenths(p.height())));
+    }
+}
