@@ -6,16 +6,16 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 @Command(name = "schema",
-        description = "Print a JSON Schema: of surveys, plans, cases, as-built files or audits.",
-        customSynopsis = "unthrum schema [survey | plan | case | built | audit]",
+        description = "Print a JSON Schema: of surveys, plans, cases, as-built files, audits or cutting.",
+        customSynopsis = "unthrum schema [survey | plan | case | built | audit | cut]",
         headerHeading = "Examples:%n  unthrum schema > survey.schema.json%n  unthrum schema plan%n%n")
 final class Schema implements Runnable {
 
-    private static final List<String> KINDS = List.of("survey", "plan", "case", "built", "audit");
+    private static final List<String> KINDS = List.of("survey", "plan", "case", "built", "audit", "cut");
 
     private final Surroundings surroundings;
 
-    @Parameters(paramLabel = "KIND", arity = "0..1", description = "survey (if none is named), plan, case, built or audit.")
+    @Parameters(paramLabel = "KIND", arity = "0..1", description = "survey (if none is named), plan, case, built, audit or cut.")
     private String kind = "survey";
 
     Schema(Surroundings surroundings) {

@@ -8,16 +8,16 @@ import unthrum.plan.Plan;
  *
  * @param cuts     one for each material that is laid
  * @param onSite   what is cut clear on the vehicle
- * @param noRoom   the pieces that cannot be cut, each with the nearest way out
+ * @param shortfalls    the pieces that cannot be cut, with the nearest way out
  * @param supplies what the work takes besides
  */
-public record CutPlan(Plan plan, Wishes wishes, List<MaterialCut> cuts, List<OnSite> onSite, List<NoRoom> noRoom,
+public record CutPlan(Plan plan, Wishes wishes, List<MaterialCut> cuts, List<OnSite> onSite, List<Shortfall> shortfalls,
                       Supplies supplies) {
 
     public CutPlan {
         cuts = List.copyOf(cuts);
         onSite = List.copyOf(onSite);
-        noRoom = List.copyOf(noRoom);
+        shortfalls = List.copyOf(shortfalls);
     }
 
     /** What must be paid for all that is bought, in the catalogue's currency. */

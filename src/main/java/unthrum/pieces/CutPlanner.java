@@ -48,28 +48,34 @@ public final class CutPlanner {
 
     private CutPlan plan(List<OnSite> onSite) {
         List<MaterialCut> cuts = new ArrayList<>();
-        List<NoRoom> noRoom = new ArrayList<>();
+        List<Shortfall> shortfalls = new ArrayList<>();
         pieces.keySet().forEach(m -> cuts.add(cutter(m).cut(pieces.get(m), planned(m))));
         for (int i = 0; i < cuts.size(); i++) {
             if (!cuts.get(i).unplaced().isEmpty()) {
-                cuts.set(i, more(cuts, i, noRoom));
+                cuts.set(i, more(cuts, i, shortfalls));
             }
         }
         List<CutPiece> cut = cuts.stream().flatMap(c -> c.pieces().stream()).toList();
         Supplies supplies = new SupplyList(plan, knowledge, catalogue, cut).supplies();
-        return new CutPlan(plan, wishes, cuts, onSite, noRoom, supplies);
+        return new CutPlan(plan, wishes, cuts, onSite, shortfalls, supplies);
     }
 
     /** With as many packs as it takes, if there is money for them. */
-    private MaterialCut more(List<MaterialCut> cuts, int index, List<NoRoom> noRoom) {
+    private MaterialCut more(List<MaterialCut> cuts, int index, List<Shortfall> shortfalls) {
         MaterialCut tight = cuts.get(index);
         Material material = tight.material();
         MaterialCut free = cutter(material).cut(pieces.get(material), Stock.UNLIMITED);
         double extra = free.price() - tight.price();
         boolean affordable = extra <= moneyLeft(cuts);
         MaterialCut taken = affordable ? free : tight;
-        taken.unplaced().forEach(p -> noRoom.add(new NoRoom(p, free.unplaced().contains(p),
-                free.packs() - tight.packs(), extra)));
+        Map<Boolean, List<CutPiece>> missing = taken.unplaced().stream()
+                .collect(Collectors.partitioningBy(free.unplaced()::contains));
+        missing.forEach((tooLarge, some) -> {
+            if (!some.isEmpty()) {
+                shortfalls.add(new Shortfall(material, some, tooLarge, tooLarge ? 0 : free.packs() - tight.packs(),
+                        tooLarge ? 0 : extra));
+            }
+        });
         return taken;
     }
 

@@ -15,6 +15,8 @@ final class Joints {
     static final int OFF = 20;
     /** A narrower strip than this is not stuck by itself, mm. Common practice, no source. */
     static final int LEAST = 60;
+    /** Nor is a piece joined once more from parts narrower than this, mm. Common practice, no source. */
+    private static final int LEAST_HALF = 100;
 
     private final List<Clearing> keepOff;
 
@@ -93,8 +95,8 @@ final class Joints {
         boolean onAlong = face.length() >= face.width();
         int from = onAlong ? face.along() : face.across();
         int size = onAlong ? face.length() : face.width();
-        int line = clear(face, from + size / 2, from + LEAST, onAlong).orElse(from + size / 2);
-        if (Math.min(line - from, from + size - line) < LEAST) {
+        int line = clear(face, from + size / 2, from + LEAST_HALF, onAlong).orElse(from + size / 2);
+        if (Math.min(line - from, from + size - line) < LEAST_HALF) {
             return List.of();
         }
         return onAlong

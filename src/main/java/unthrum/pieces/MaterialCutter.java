@@ -3,6 +3,7 @@ package unthrum.pieces;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import unthrum.cutting.CuttingLayout;
@@ -11,6 +12,7 @@ import unthrum.cutting.LayoutPlanner;
 import unthrum.cutting.Piece;
 import unthrum.cutting.Search;
 import unthrum.cutting.Stock;
+import unthrum.material.Layer;
 import unthrum.material.Material;
 import unthrum.material.Material.Form;
 
@@ -35,21 +37,41 @@ final class MaterialCutter {
     }
 
     /**
-     * With so many bought at most. A piece for which no room is left is made of two, joined once more, as long as they
-     * are wide enough to stick.
+     * With so many bought at most. A piece for which no room is left is made of two, joined once more, and those of two
+     * again. A damping patch keeps the parts that find room; of any other layer a part is of no use without the rest.
      */
     MaterialCut cut(List<CutPiece> pieces, int bought) {
-        MaterialCut cut = lay(pieces, bought);
+        MaterialCut whole = lay(pieces, bought);
+        MaterialCut cut = whole;
         for (int i = 0; i < HALVINGS && SheetSize.isJoinable(material) && !cut.unplaced().isEmpty(); i++) {
             Set<CutPiece> without = Set.copyOf(cut.unplaced());
             List<CutPiece> smaller = new ArrayList<>();
             for (CutPiece piece : cut.pieces()) {
                 smaller.addAll(without.contains(piece) ? halves(piece) : List.of(piece));
             }
-            MaterialCut next = lay(smaller, bought);
-            cut = next.area() > cut.area() ? next : cut;
+            if (smaller.size() == cut.pieces().size()) {
+                break;
+            }
+            cut = lay(smaller, bought);
         }
-        return cut;
+        MaterialCut sound = material.layer() == Layer.DAMPING ? cut : lay(undone(pieces, cut), bought);
+        return sound.area() > whole.area() ? sound : whole;
+    }
+
+    /** The pieces with those whole again of which a part finds no room. */
+    private static List<CutPiece> undone(List<CutPiece> pieces, MaterialCut cut) {
+        Set<String> missing = cut.unplaced().stream().map(MaterialCutter::whole).collect(Collectors.toSet());
+        List<CutPiece> undone = new ArrayList<>();
+        for (CutPiece piece : pieces) {
+            undone.addAll(missing.contains(piece.number()) ? List.of(piece)
+                    : cut.pieces().stream().filter(p -> whole(p).equals(piece.number())).toList());
+        }
+        return undone;
+    }
+
+    /** The number of the piece that this one is a part of. */
+    private static String whole(CutPiece part) {
+        return part.number().replaceAll("[a-z].*", "");
     }
 
     private static List<CutPiece> halves(CutPiece piece) {

@@ -31,7 +31,7 @@ final class CutShoppingText {
         closers().forEach(p -> rows.add(new Row(List.of(p.material().material(), English.count(p.pieces(), "piece"),
                 packs(p.packs()), money(p.packs(), p.price()), "–", "–"))));
         plan.supplies().taping().ifPresent(t -> rows.add(new Row(List.of(t.material().material(),
-                Amounts.length(plan.supplies().tape()), packs(t.packs()), money(t.packs(), t.price()), "–", "–"))));
+                CutWords.metres(plan.supplies().tape()), packs(t.packs()), money(t.packs(), t.price()), "–", "–"))));
         page.table(0, List.of(new Column("material", Align.LEFT), new Column("cut from", Align.ELASTIC),
                 new Column("to buy", Align.RIGHT), new Column("price", Align.RIGHT), new Column("kg", Align.RIGHT),
                 new Column("waste", Align.RIGHT)), rows);

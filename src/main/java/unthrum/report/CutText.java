@@ -1,10 +1,12 @@
 package unthrum.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import unthrum.cutting.CutRule;
 import unthrum.cutting.Placement;
 import unthrum.cutting.SheetLayout;
@@ -12,7 +14,6 @@ import unthrum.cutting.Stock;
 import unthrum.pieces.CutPiece;
 import unthrum.pieces.CutPlan;
 import unthrum.pieces.MaterialCut;
-import unthrum.pieces.NoRoom;
 import unthrum.report.Page.Align;
 import unthrum.report.Page.Column;
 import unthrum.report.Page.Row;
@@ -20,7 +21,9 @@ import unthrum.report.Page.Row;
 /** The cutting of a vehicle as text: what does not come out, the pieces, each sheet in a sketch, and the shopping. */
 public final class CutText {
 
-    private static final int LABELS = 12;
+    private static final int LABELS = 6;
+    /** A sketch wider than this helps nobody. */
+    private static final int WIDEST = 100;
 
     private final CutPlan plan;
     private final Page page;
@@ -42,7 +45,7 @@ public final class CutText {
             new NothingToCut(plan.plan()).print(page);
             return;
         }
-        noRoom();
+        shortfalls();
         pieces();
         onSite();
         page.heading("Sheet by sheet");
@@ -64,39 +67,19 @@ public final class CutText {
         page.blank();
     }
 
-    private void noRoom() {
-        if (!plan.noRoom().isEmpty()) {
+    private void shortfalls() {
+        if (!plan.shortfalls().isEmpty()) {
             page.heading("What cannot be cut");
-            plan.noRoom().forEach(n -> page.bullet(0, sentence(n)));
+            plan.shortfalls().forEach(s -> page.bullet(0, CutWords.shortfall(s, plan.plan().totals().currency())));
             page.blank();
         }
     }
 
-    /** What fails, of which panel, and the nearest way out. */
-    private String sentence(NoRoom n) {
-        CutPiece piece = n.piece();
-        String what = "Piece " + piece.number() + " of " + piece.place().panel() + " (" + CutWords.size(piece) + " of "
-                + piece.material().material() + ") ";
-        if (n.tooLarge()) {
-            return what + "is larger than any " + unthrum.reading.Words.of(piece.material().form())
-                    + " of it, and this material is not joined. Nearest way out: order one of at least "
-                    + CutWords.size(piece) + ", or take another material for it.";
-        }
-        String price = Amounts.money(n.price(), plan.plan().totals().currency());
-        return what + "finds no room on what is in stock and in the plan. Nearest way out: "
-                + English.count(n.packs(), "pack") + " more of " + piece.material().material() + " for " + price
-                + ", beyond the client's money, or leave this piece out.";
-    }
-
     private void pieces() {
         page.heading("Pieces");
-        List<Row> rows = new ArrayList<>();
-        for (MaterialCut cut : plan.cuts()) {
-            for (CutPiece piece : cut.pieces()) {
-                rows.add(new Row(List.of(piece.number(), piece.place().panel(), CutWords.part(piece),
-                        piece.material().material(), piece.box().length() + " × " + piece.box().width())));
-            }
-        }
+        List<Row> rows = inOrder().map(piece -> new Row(List.of(piece.number(), piece.place().panel(),
+                CutWords.part(piece, plan.plan()), piece.material().material(),
+                piece.box().length() + " × " + piece.box().width()))).toList();
         page.table(0, List.of(new Column("no.", Align.RIGHT), new Column("panel", Align.LEFT),
                 new Column("part", Align.LEFT), new Column("material", Align.ELASTIC),
                 new Column("along × across, mm", Align.RIGHT)), rows);
@@ -104,14 +87,20 @@ public final class CutText {
         cutOuts();
     }
 
+    private Stream<CutPiece> inOrder() {
+        return plan.cuts().stream().flatMap(c -> c.pieces().stream()).sorted(Comparator
+                .comparingInt((CutPiece p) -> Integer.parseInt(p.number().replaceAll("[a-z].*", "")))
+                .thenComparing(CutPiece::number));
+    }
+
     private void cutOuts() {
         Entries entries = new Entries();
-        plan.cuts().forEach(cut -> cut.pieces().forEach(piece -> {
+        inOrder().forEach(piece -> {
             CutWords.cutOuts(piece).forEach(words -> entries.add(piece.number(), English.sentence(words)));
             if (piece.mirrored() && !piece.isPlain()) {
                 entries.add(piece.number(), "Cut as the mirror image of the left one.");
             }
-        }));
+        });
         if (!entries.isEmpty()) {
             page.paragraph(0, "Cut-outs, from the piece's own corner:");
             entries.print(page, 0, LABELS);
@@ -144,13 +133,7 @@ public final class CutText {
             page.paragraph(0, "Laid whole, uncut: " + whole.stream().map(s -> s.placements().get(0).piece())
                     .collect(Collectors.joining(", ")) + ".");
         }
-        int number = 0;
-        for (SheetLayout sheet : cut.layout().sheets()) {
-            number++;
-            if (!isWhole(sheet)) {
-                sheet(sheet, number);
-            }
-        }
+        alike(cut).forEach(this::sheets);
         page.blank();
     }
 
@@ -162,19 +145,46 @@ public final class CutText {
         return sheet.placements().size() == 1 && sheet.pieceArea() == sheet.stock().area();
     }
 
-    private void sheet(SheetLayout sheet, int number) {
+    /** The sheets that are cut alike, by their numbers in the order of cutting; whole ones are not drawn. */
+    private static List<Map<Integer, SheetLayout>> alike(MaterialCut cut) {
+        Map<List<Object>, Map<Integer, SheetLayout>> alike = new LinkedHashMap<>();
+        for (int i = 0; i < cut.layout().sheets().size(); i++) {
+            SheetLayout sheet = cut.layout().sheets().get(i);
+            if (!isWhole(sheet)) {
+                alike.computeIfAbsent(shape(sheet), k -> new LinkedHashMap<>()).put(i + 1, sheet);
+            }
+        }
+        return List.copyOf(alike.values());
+    }
+
+    private static List<Object> shape(SheetLayout sheet) {
+        List<Object> shape = new ArrayList<>(List.of(sheet.stock()));
+        sheet.placements().forEach(p -> shape.add(List.of(p.x(), p.y(), p.width(), p.height())));
+        return shape;
+    }
+
+    private void sheets(Map<Integer, SheetLayout> alike) {
+        List<SheetLayout> sheets = List.copyOf(alike.values());
+        SheetLayout first = sheets.get(0);
         page.blank();
-        page.paragraph(0, English.capital(sheet.stock().name()) + " " + number + ", "
-                + (sheet.stock().kind() == Stock.Kind.ROLL ? CutWords.tenths(sheet.stock().width()) + " mm wide, "
-                + CutWords.tenths(sheet.usedHeight()) + " mm off it" : CutWords.size(sheet.stock())) + ":");
-        SheetSketch.lines(sheet, Math.min(page.width(), 100)).forEach(page::verbatim);
-        List<Row> rows = sheet.placements().stream().map(CutText::row).toList();
+        page.paragraph(0, English.capital(English.andNumbered(alike.keySet().stream()
+                .map(n -> CutWords.sheet(first.stock(), n)).toList())) + ", "
+                + (SheetSketch.height(first) < first.stock().height()
+                ? CutWords.tenths(first.stock().width()) + " mm wide, " + CutWords.tenths(first.usedHeight()) + " mm off it"
+                : CutWords.size(first.stock())) + ":");
+        SheetSketch.lines(first, Math.min(page.width(), WIDEST)).forEach(page::verbatim);
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < first.placements().size(); i++) {
+            int index = i;
+            rows.add(row(first.placements().get(i), sheets.stream().map(s -> s.placements().get(index).piece())
+                    .collect(Collectors.joining(", "))));
+        }
         page.table(0, List.of(new Column("piece", Align.ELASTIC), new Column("right", Align.RIGHT),
                 new Column("up", Align.RIGHT), new Column("wide × high, mm", Align.RIGHT)), rows);
     }
 
-    private static Row row(Placement p) {
-        return new Row(List.of(p.piece(), CutWords.tenths(p.x()), CutWords.tenths(p.y()),
+    private static Row row(Placement p, String pieces) {
+        return new Row(List.of(pieces, CutWords.tenths(p.x()), CutWords.tenths(p.y()),
                 CutWords.tenths(p.width()) + " × " + CutWords.tenths(p.height())));
     }
 }

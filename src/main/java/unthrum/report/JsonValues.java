@@ -35,6 +35,10 @@ final class JsonValues {
                 "unit", dimension == Dimension.NUMBER ? null : dimension.shownIn().symbol());
     }
 
+    static Map<String, Object> money(double amount, String currency) {
+        return Json.object("amount", Json.number(amount), "currency", currency);
+    }
+
     static Map<String, Object> place(Place place) {
         return Json.object("panel", place.panel(), "part", place.part().isEmpty() ? null : place.part());
     }

@@ -44,7 +44,7 @@ public final class PlanJson {
                 "pieces", p.pieces() > 0 ? p.pieces() : null,
                 "fromShelf", p.pieces() > 0 ? Json.object("value", Json.number(p.shelf()))
                         : JsonValues.quantity(p.shelf(), Dimension.AREA), "packs", p.packs(),
-                "price", money(p.price(), currency));
+                "price", JsonValues.money(p.price(), currency));
     }
 
     private static Map<String, Object> totals(Totals t) {
@@ -53,15 +53,11 @@ public final class PlanJson {
                 "roofMass", JsonValues.quantity(t.roof(), Dimension.MASS),
                 "roofLimit", t.roofLimit().map(PlanJson::quantity),
                 "payloadRoom", t.payload().map(PlanJson::quantity),
-                "price", money(t.price(), t.currency()),
-                "moneyLimit", t.moneyLimit().map((Money m) -> money(m.amount().doubleValue(), m.currency())));
+                "price", JsonValues.money(t.price(), t.currency()),
+                "moneyLimit", t.moneyLimit().map((Money m) -> JsonValues.money(m.amount().doubleValue(), m.currency())));
     }
 
     private static Map<String, Object> quantity(Quantity quantity) {
         return JsonValues.quantity(quantity.si(), quantity.dimension());
-    }
-
-    private static Map<String, Object> money(double amount, String currency) {
-        return Json.object("amount", Json.number(amount), "currency", currency);
     }
 }

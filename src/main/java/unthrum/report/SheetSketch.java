@@ -13,7 +13,7 @@ import unthrum.cutting.Stock;
  */
 final class SheetSketch {
 
-    private static final int MOST_ROWS = 24;
+    private static final int MOST_ROWS = 10;
     private static final int LEAST_ROWS = 4;
     /** How much higher than wide a character is. */
     private static final double TALL = 2;
