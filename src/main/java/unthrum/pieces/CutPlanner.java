@@ -2,6 +2,7 @@ package unthrum.pieces;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,27 +30,28 @@ public final class CutPlanner {
     private final Wishes wishes;
     private final Knowledge knowledge;
     private final Catalogue catalogue;
-    private final Map<Material, List<CutPiece>> pieces;
+    /** The pieces of each material, in each way to part a face. */
+    private final Map<Parting, Map<Material, List<CutPiece>>> pieces = new EnumMap<>(Parting.class);
 
-    private CutPlanner(Plan plan, Wishes wishes, Knowledge knowledge, Catalogue catalogue, List<CutPiece> pieces) {
+    private CutPlanner(Plan plan, Wishes wishes, Knowledge knowledge, Catalogue catalogue) {
         this.plan = plan;
         this.wishes = wishes;
         this.knowledge = knowledge;
         this.catalogue = catalogue;
-        this.pieces = pieces.stream().collect(Collectors.groupingBy(CutPiece::material, LinkedHashMap::new,
-                Collectors.toList()));
+        for (Parting parting : Parting.values()) {
+            pieces.put(parting, PieceMaker.of(plan, knowledge, parting).pieces().stream()
+                    .collect(Collectors.groupingBy(CutPiece::material, LinkedHashMap::new, Collectors.toList())));
+        }
     }
 
     public static CutPlan plan(Plan plan, Knowledge knowledge, Catalogue catalogue, Wishes wishes) {
-        Pieces pieces = PieceMaker.of(plan, knowledge);
-        CutPlanner planner = new CutPlanner(plan, wishes, knowledge, catalogue, pieces.pieces());
-        return planner.plan(pieces.onSite());
+        return new CutPlanner(plan, wishes, knowledge, catalogue).plan();
     }
 
-    private CutPlan plan(List<OnSite> onSite) {
+    private CutPlan plan() {
         List<MaterialCut> cuts = new ArrayList<>();
         List<Shortfall> shortfalls = new ArrayList<>();
-        pieces.keySet().forEach(m -> cuts.add(cutter(m).cut(pieces.get(m), planned(m))));
+        usual().keySet().forEach(m -> cuts.add(asPlanned(m)));
         for (int i = 0; i < cuts.size(); i++) {
             if (!cuts.get(i).unplaced().isEmpty()) {
                 cuts.set(i, more(cuts, i, shortfalls));
@@ -57,14 +59,31 @@ public final class CutPlanner {
         }
         List<CutPiece> cut = cuts.stream().flatMap(c -> c.pieces().stream()).toList();
         Supplies supplies = new SupplyList(plan, knowledge, catalogue, cut).supplies();
+        List<OnSite> onSite = PieceMaker.of(plan, knowledge, Parting.FEWEST_PIECES).onSite();
         return new CutPlan(plan, wishes, cuts, onSite, shortfalls, supplies);
+    }
+
+    private Map<Material, List<CutPiece>> usual() {
+        return pieces.get(Parting.FEWEST_PIECES);
+    }
+
+    /** With the packs of the plan: parted as a fitter likes it, or in the way that leaves least out. */
+    private MaterialCut asPlanned(Material material) {
+        MaterialCut best = null;
+        for (Parting parting : Parting.values()) {
+            if (best == null || !best.unplaced().isEmpty()) {
+                MaterialCut cut = cutter(material).cut(pieces.get(parting).get(material), planned(material));
+                best = best == null || cut.unplacedArea() < best.unplacedArea() - 1e-6 ? cut : best;
+            }
+        }
+        return best;
     }
 
     /** With as many packs as it takes, if there is money for them. */
     private MaterialCut more(List<MaterialCut> cuts, int index, List<Shortfall> shortfalls) {
         MaterialCut tight = cuts.get(index);
         Material material = tight.material();
-        MaterialCut free = cutter(material).cut(pieces.get(material), Stock.UNLIMITED);
+        MaterialCut free = cutter(material).cut(usual().get(material), Stock.UNLIMITED);
         double extra = free.price() - tight.price();
         boolean affordable = extra <= moneyLeft(cuts);
         MaterialCut taken = affordable ? free : tight;
@@ -108,6 +127,6 @@ public final class CutPlanner {
     }
 
     private Duration share(Duration whole) {
-        return whole.dividedBy(pieces.size());
+        return whole.dividedBy(usual().size());
     }
 }

@@ -19,14 +19,16 @@ final class Joints {
     private static final int LEAST_HALF = 100;
 
     private final List<Clearing> keepOff;
+    private final Parting parting;
 
-    Joints(List<Clearing> keepOff) {
+    Joints(List<Clearing> keepOff, Parting parting) {
         this.keepOff = keepOff;
+        this.parting = parting;
     }
 
     /** The parts, in rows; the sheet lies so that there are fewest of them, and then so that the smallest is largest. */
     List<Box> part(Box face, SheetSize sheet) {
-        return sheet.ways().stream().map(way -> rows(face, way))
+        return parting.ways(sheet).stream().map(way -> rows(face, way))
                 .min(Comparator.comparingInt((List<Box> parts) -> parts.size())
                         .thenComparingDouble(parts -> -smallest(parts))).orElseThrow();
     }

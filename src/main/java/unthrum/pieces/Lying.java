@@ -2,6 +2,7 @@ package unthrum.pieces;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LinearRing;
@@ -27,6 +28,13 @@ public record Lying(CutPiece piece, Placement placement) {
             outlines.add(points(shape.getInteriorRingN(i)));
         }
         return outlines;
+    }
+
+    /** Where a label stands clear of edges and holes. */
+    public Point middle() {
+        Coordinate middle = MaximumInscribedCircle.getCenter(ontoSheet().transform((Geometry) piece.shape()), 1)
+                .getCoordinate();
+        return new Point(middle.x, middle.y);
     }
 
     public List<CutOut> cutOuts() {

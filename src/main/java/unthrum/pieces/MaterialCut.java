@@ -36,6 +36,10 @@ public record MaterialCut(Material material, List<CutPiece> pieces, CuttingLayou
         return layout.unplaced().stream().map(p -> all.get(p.name())).toList();
     }
 
+    double unplacedArea() {
+        return unplaced().stream().mapToDouble(CutPiece::area).sum();
+    }
+
     /** The packs to buy. */
     public int packs() {
         return (bought + material.inPack() - 1) / material.inPack();
@@ -47,8 +51,7 @@ public record MaterialCut(Material material, List<CutPiece> pieces, CuttingLayou
 
     /** Of the pieces that are cut, m². */
     public double area() {
-        return pieces.stream().mapToDouble(CutPiece::area).sum()
-                - unplaced().stream().mapToDouble(CutPiece::area).sum();
+        return pieces.stream().mapToDouble(CutPiece::area).sum() - unplacedArea();
     }
 
     public double mass() {

@@ -3,7 +3,6 @@ package unthrum.pieces;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import unthrum.cutting.CuttingLayout;
@@ -60,30 +59,22 @@ final class MaterialCutter {
 
     /** The pieces with those whole again of which a part finds no room. */
     private static List<CutPiece> undone(List<CutPiece> pieces, MaterialCut cut) {
-        Set<String> missing = cut.unplaced().stream().map(MaterialCutter::whole).collect(Collectors.toSet());
+        List<CutPiece> missing = cut.unplaced();
         List<CutPiece> undone = new ArrayList<>();
         for (CutPiece piece : pieces) {
-            undone.addAll(missing.contains(piece.number()) ? List.of(piece)
-                    : cut.pieces().stream().filter(p -> whole(p).equals(piece.number())).toList());
+            undone.addAll(missing.stream().anyMatch(m -> m.isPartOf(piece)) ? List.of(piece)
+                    : cut.pieces().stream().filter(p -> p.isPartOf(piece)).toList());
         }
         return undone;
     }
 
-    /** The number of the piece that this one is a part of. */
-    private static String whole(CutPiece part) {
-        return part.number().replaceAll("[a-z].*", "");
-    }
-
     private static List<CutPiece> halves(CutPiece piece) {
         List<CutPiece> halves = new ArrayList<>();
-        boolean lettered = !Character.isDigit(piece.number().charAt(piece.number().length() - 1));
-        for (Box half : new Joints(piece.clearings()).halves(piece.box())) {
+        for (Box half : new Joints(piece.clearings(), Parting.FEWEST_PIECES).halves(piece.box())) {
             Geometry part = piece.shape().intersection(half.shape());
             for (int i = 0; i < part.getNumGeometries(); i++) {
                 if (part.getGeometryN(i) instanceof Polygon polygon) {
-                    String mark = lettered ? String.valueOf(halves.size() + 1)
-                            : String.valueOf((char) ('a' + halves.size()));
-                    halves.add(PieceMaker.piece(piece.number() + mark, piece.material(), piece.place(), polygon,
+                    halves.add(PieceMaker.piece(piece.partNumber(halves.size()), piece.material(), piece.place(), polygon,
                             piece.clearings(), piece.mirrored()));
                 }
             }

@@ -31,19 +31,24 @@ public final class PieceMaker {
 
     /** A scrap of less is not worth sticking, mm². Common practice, no source. */
     private static final double SCRAP = 400;
+    private static final int LETTERS = 26;
 
     private final Plan plan;
     private final Knowledge knowledge;
     private final List<CutPiece> pieces = new ArrayList<>();
     private final Set<OnSite> onSite = new LinkedHashSet<>();
 
-    private PieceMaker(Plan plan, Knowledge knowledge) {
+    private final Parting parting;
+    private int faces;
+
+    private PieceMaker(Plan plan, Knowledge knowledge, Parting parting) {
         this.plan = plan;
         this.knowledge = knowledge;
+        this.parting = parting;
     }
 
-    public static Pieces of(Plan plan, Knowledge knowledge) {
-        PieceMaker maker = new PieceMaker(plan, knowledge);
+    public static Pieces of(Plan plan, Knowledge knowledge, Parting parting) {
+        PieceMaker maker = new PieceMaker(plan, knowledge, parting);
         for (int i = 0; i < plan.panels().size(); i++) {
             maker.panel(plan.panels().get(i), plan.survey().panels().get(i));
         }
@@ -55,20 +60,29 @@ public final class PieceMaker {
         for (Laid laid : planned.layup().layers()) {
             Fittings fittings = new Fittings(planned.advice().panel(), entry, laid.layer(), knowledge);
             onSite.addAll(fittings.onSite());
+            Joints joints = new Joints(fittings.clearings(), parting);
             for (Patch patch : laid.patches()) {
-                faces(planned.advice().panel(), laid, patch, new Joints(fittings.clearings()))
-                        .forEach(face -> face(face, laid.material(), patch.place(), fittings.clearings(), mirrored));
+                faces(planned.advice().panel(), laid, patch, joints).forEach(face -> face(joints, face, laid.material(), patch.place(), fittings.clearings(), mirrored));
             }
         }
     }
 
-    private void face(Box face, Material material, Place place, List<Clearing> clearings, boolean mirrored) {
-        List<Box> parts = SheetSize.isJoinable(material) ? new Joints(clearings).part(face, SheetSize.of(material))
-                : List.of(face);
-        for (Box part : parts) {
-            cut(part, clearings).forEach(shape -> pieces.add(
-                    piece(String.valueOf(pieces.size() + 1), material, place, shape, clearings, mirrored)));
+    /** One face has one number; its parts have a letter each. */
+    private void face(Joints joints, Box face, Material material, Place place, List<Clearing> clearings,
+                      boolean mirrored) {
+        List<Box> parts = SheetSize.isJoinable(material) ? joints.part(face, SheetSize.of(material)) : List.of(face);
+        List<Polygon> shapes = parts.stream().flatMap(part -> cut(part, clearings)).toList();
+        faces += shapes.isEmpty() ? 0 : 1;
+        for (int i = 0; i < shapes.size(); i++) {
+            String number = faces + (shapes.size() == 1 ? "" : letters(i));
+            pieces.add(piece(number, material, place, shapes.get(i), clearings, mirrored));
         }
+    }
+
+    /** a to z, then aa, ab and so on. */
+    private static String letters(int index) {
+        String last = String.valueOf((char) ('a' + index % LETTERS));
+        return index < LETTERS ? last : letters(index / LETTERS - 1) + last;
     }
 
     static CutPiece piece(String number, Material material, Place place, Polygon shape, List<Clearing> clearings,

@@ -90,7 +90,7 @@ public final class CutText {
     private Stream<CutPiece> inOrder() {
         return plan.cuts().stream().flatMap(c -> c.pieces().stream()).sorted(Comparator
                 .comparingInt((CutPiece p) -> Integer.parseInt(p.number().replaceAll("[a-z].*", "")))
-                .thenComparing(CutPiece::number));
+                .thenComparingInt(p -> p.number().length()).thenComparing(CutPiece::number));
     }
 
     private void cutOuts() {
@@ -128,7 +128,8 @@ public final class CutText {
         String proved = cut.layout().provedLeast() ? " No layout takes less." : "";
         page.title(cut.material().material() + ": " + CutWords.used(cut));
         page.paragraph(0, "Waste " + Amounts.share(cut.waste()) + offcut(cut) + "." + proved);
-        List<SheetLayout> whole = cut.layout().sheets().stream().filter(CutText::isWhole).toList();
+        Map<String, CutPiece> pieces = cut.byName();
+        List<SheetLayout> whole = cut.layout().sheets().stream().filter(s -> isWhole(s, pieces)).toList();
         if (!whole.isEmpty()) {
             page.paragraph(0, "Laid whole, uncut: " + whole.stream().map(s -> s.placements().get(0).piece())
                     .collect(Collectors.joining(", ")) + ".");
@@ -141,16 +142,19 @@ public final class CutText {
         return cut.offcut() > 0 ? ", and an offcut of " + Amounts.area(cut.offcut()) + " is left" : "";
     }
 
-    private static boolean isWhole(SheetLayout sheet) {
-        return sheet.placements().size() == 1 && sheet.pieceArea() == sheet.stock().area();
+    /** Whether a sheet is laid as it comes. */
+    private static boolean isWhole(SheetLayout sheet, Map<String, CutPiece> pieces) {
+        return sheet.placements().size() == 1 && sheet.pieceArea() == sheet.stock().area()
+                && pieces.get(sheet.placements().get(0).piece()).isPlain();
     }
 
     /** The sheets that are cut alike, by their numbers in the order of cutting; whole ones are not drawn. */
     private static List<Map<Integer, SheetLayout>> alike(MaterialCut cut) {
         Map<List<Object>, Map<Integer, SheetLayout>> alike = new LinkedHashMap<>();
+        Map<String, CutPiece> pieces = cut.byName();
         for (int i = 0; i < cut.layout().sheets().size(); i++) {
             SheetLayout sheet = cut.layout().sheets().get(i);
-            if (!isWhole(sheet)) {
+            if (!isWhole(sheet, pieces)) {
                 alike.computeIfAbsent(shape(sheet), k -> new LinkedHashMap<>()).put(i + 1, sheet);
             }
         }
@@ -169,7 +173,7 @@ public final class CutText {
         page.blank();
         page.paragraph(0, English.capital(English.andNumbered(alike.keySet().stream()
                 .map(n -> CutWords.sheet(first.stock(), n)).toList())) + ", "
-                + (SheetSketch.height(first) < first.stock().height()
+                + (CutWords.isRoll(first.stock())
                 ? CutWords.tenths(first.stock().width()) + " mm wide, " + CutWords.tenths(first.usedHeight()) + " mm off it"
                 : CutWords.size(first.stock())) + ":");
         SheetSketch.lines(first, Math.min(page.width(), WIDEST)).forEach(page::verbatim);

@@ -98,6 +98,11 @@ final class CutWords {
         return words.isEmpty() ? "nothing" : English.and(words);
     }
 
+    /** Whether it is a roll or the rest of one, of which a length is cut off. */
+    static boolean isRoll(Stock stock) {
+        return stock.kind() == Stock.Kind.ROLL || stock.name().equals("roll") || stock.name().startsWith("rest");
+    }
+
     /** 'rest 1 of a roll', 'offcut 2'. */
     static String named(Stock stock) {
         return stock.name().startsWith("rest") ? stock.name() + " of a roll" : stock.name();

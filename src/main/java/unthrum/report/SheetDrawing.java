@@ -8,7 +8,6 @@ import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import unthrum.cutting.Placement;
 import unthrum.cutting.SheetLayout;
-import unthrum.cutting.Stock;
 import unthrum.pieces.CutPiece;
 import unthrum.pieces.Lying;
 import unthrum.pieces.Lying.CutOut;
@@ -24,7 +23,7 @@ final class SheetDrawing {
     /** Room for the chains of dimensions and the title, in text heights. */
     private static final int MARGIN = 6;
     private static final double LEAST_TEXT = 5;
-    private static final double MOST_TEXT = 16;
+    private static final double MOST_TEXT = 30;
     /** Text heights for each millimetre of the shorter side. */
     private static final double TEXT_SHARE = 1.0 / 36;
     /** The width of a letter against its height, for judging what fits. */
@@ -70,13 +69,13 @@ final class SheetDrawing {
             piece(new Lying(pieces.get(placement.piece()), placement));
         }
         chains();
-        words(0, height + text * 4, "start", title + ", " + size());
+        words(0, height + text * 4, "start", title + ", " + size() + "; cut-outs from the lower left corner of their piece");
         ruler();
         return svg.append("</svg>\n").toString();
     }
 
     private String size() {
-        return sheet.stock().kind() == Stock.Kind.ROLL || height * TENTHS < sheet.stock().height()
+        return CutWords.isRoll(sheet.stock())
                 ? mm(width) + " mm wide, " + mm(height) + " mm of its length" : mm(width) + " × " + mm(height) + " mm";
     }
 
@@ -85,14 +84,13 @@ final class SheetDrawing {
         svg.append("<path d=\"").append(path).append("\" fill=\"#eef1f4\" fill-rule=\"evenodd\" stroke=\"black\"/>\n");
         lying.cutOuts().forEach(c -> cutOut(lying.placement(), c));
         Placement p = lying.placement();
-        double x = (p.x() + p.width() / 2.0) / TENTHS;
-        double y = (p.y() + p.height() / 2.0) / TENTHS;
+        Point middle = lying.middle();
         List<String> lines = List.of(lying.piece().number(), lying.piece().place().panel(),
                 mm(p.width() / TENTHS) + " × " + mm(p.height() / TENTHS));
         double longest = lines.stream().mapToInt(String::length).max().orElse(0) * text * LETTER;
         boolean upright = longest > p.width() / TENTHS && p.height() > p.width();
-        svg.append(String.format(Locale.ROOT, "<g transform=\"translate(%s %s)%s\">%n", mm(margin + x),
-                mm(margin + height - y), upright ? " rotate(-90)" : "").replace("\r", ""));
+        svg.append(String.format(Locale.ROOT, "<g transform=\"translate(%s %s)%s\">%n", mm(margin + middle.right()),
+                mm(margin + height - middle.up()), upright ? " rotate(-90)" : "").replace("\r", ""));
         for (int i = 0; i < lines.size(); i++) {
             line(0, (i - 0.7) * text * 1.2, "middle", lines.get(i));
         }
@@ -116,7 +114,7 @@ final class SheetDrawing {
         stroke(x - text / 2, y, x + text / 2, y);
         stroke(x, y - text / 2, x, y + text / 2);
         String size = c.clearing().round() ? "round " + mm(c.width()) : mm(c.width()) + " × " + mm(c.height());
-        words(x + text / 2, y - text * 1.2, "start", size + " at " + mm(right) + ", " + mm(up));
+        words(x + c.width() / 2 + text / 3, y - text * 0.35, "start", size + " at " + mm(right) + ", " + mm(up));
     }
 
     /** All left and right edges along the bottom, all lower and upper ones along the left side. */

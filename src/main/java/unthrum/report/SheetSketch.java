@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import unthrum.cutting.Placement;
 import unthrum.cutting.SheetLayout;
-import unthrum.cutting.Stock;
 
 /**
  * A sheet drawn in characters, its longer side lying down: every piece a frame with its number. A character is taken
@@ -37,11 +36,9 @@ final class SheetSketch {
         Arrays.stream(cells).forEach(line -> Arrays.fill(line, ' '));
     }
 
-    /** Of a roll, and of a sheet that is much longer than what is used of it, only the used end is drawn. */
+    /** Of a roll only the used end is drawn. */
     static int height(SheetLayout sheet) {
-        Stock stock = sheet.stock();
-        boolean long_ = stock.kind() == Stock.Kind.ROLL || stock.height() > 2 * sheet.usedHeight();
-        return long_ ? Math.max(sheet.usedHeight(), 1) : stock.height();
+        return CutWords.isRoll(sheet.stock()) ? Math.max(sheet.usedHeight(), 1) : sheet.stock().height();
     }
 
     static List<String> lines(SheetLayout sheet, int width) {
