@@ -1,7 +1,6 @@
 package unthrum.pieces;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -94,7 +93,7 @@ final class SupplyList {
     private List<Closer> closers() {
         Map<String, Closer> closers = new TreeMap<>();
         for (PlannedPanel panel : plan.panels()) {
-            Collection<Place> closed = panel.treated().closed();
+            Set<Place> closed = panel.closed();
             for (Closing closing : panel.advice().closings()) {
                 if (closed.contains(closing.opening().place())) {
                     Material piece = closing.piece().orElseThrow();

@@ -36,6 +36,7 @@ final class CutShoppingText {
                 new Column("to buy", Align.RIGHT), new Column("price", Align.RIGHT), new Column("kg", Align.RIGHT),
                 new Column("waste", Align.RIGHT)), rows);
         page.blank();
+        plan.cuts().forEach(c -> beyondThePlan(page, c));
         besides(page);
         totals(page);
     }
@@ -44,6 +45,17 @@ final class CutShoppingText {
         String shelf = cut.shelf() > 0 ? ", " + cut.shelf() + " from the shelf" : "";
         return new Row(List.of(cut.material().material(), CutWords.used(cut) + shelf, packs(cut.packs()),
                 money(cut.packs(), cut.price()), Amounts.kilograms(cut.mass()), Amounts.share(cut.waste())));
+    }
+
+    /** The plan reckons with net areas; says where cutting takes more. */
+    private void beyondThePlan(Page page, MaterialCut cut) {
+        int planned = plan.plan().shopping().stream().filter(p -> p.material().equals(cut.material()))
+                .mapToInt(Purchase::packs).sum();
+        if (cut.packs() > planned) {
+            page.paragraph(0, "Cutting takes " + English.count(cut.packs() - planned, "pack") + " more of "
+                    + cut.material().material() + " than the plan's net area.");
+            page.blank();
+        }
     }
 
     private static String packs(int packs) {

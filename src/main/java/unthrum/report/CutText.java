@@ -1,6 +1,7 @@
 package unthrum.report;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,6 +15,7 @@ import unthrum.cutting.Stock;
 import unthrum.pieces.CutPiece;
 import unthrum.pieces.CutPlan;
 import unthrum.pieces.MaterialCut;
+import unthrum.reasoning.engine.Judgement;
 import unthrum.report.Page.Align;
 import unthrum.report.Page.Column;
 import unthrum.report.Page.Row;
@@ -22,11 +24,13 @@ import unthrum.report.Page.Row;
 public final class CutText {
 
     private static final int LABELS = 6;
+    private static final int CARE = 12;
     /** A sketch wider than this helps nobody. */
     private static final int WIDEST = 100;
 
     private final CutPlan plan;
     private final Page page;
+    private final Sentences anywhere = new Sentences(PlaceNames.anywhere());
 
     private CutText(CutPlan plan, Page page) {
         this.plan = plan;
@@ -121,6 +125,18 @@ public final class CutText {
                         + (o.lid() ? " (what comes out is its loose lid)" : "")));
         int column = byPanel.keySet().stream().mapToInt(String::length).max().orElse(0) + 2;
         byPanel.forEach((panel, words) -> page.entry(0, panel, column, English.sentence(String.join(", ", words))));
+        page.blank();
+        cautions(byPanel.keySet());
+    }
+
+    /** What can hurt where a knife is used on the vehicle. */
+    private void cautions(Collection<String> panels) {
+        Entries entries = new Entries();
+        Stream<Judgement> here = plan.plan().panels().stream().filter(p -> panels.contains(p.name()))
+                .flatMap(p -> p.advice().cautions().stream());
+        Told.of(Stream.concat(plan.plan().cautions().stream(), here), anywhere)
+                .forEach(t -> entries.add("take care", t.advised(anywhere)));
+        entries.print(page, 0, CARE);
         page.blank();
     }
 
