@@ -33,6 +33,8 @@ class ArchitectureTest {
                 .layer("effect").definedBy("unthrum.effect..")
                 .layer("plan").definedBy("unthrum.plan..")
                 .layer("drill").definedBy("unthrum.drill..")
+                .layer("cutting").definedBy("unthrum.cutting..")
+                .layer("pieces").definedBy("unthrum.pieces..")
                 .whereLayer("reading").mayNotAccessAnyLayer()
                 .whereLayer("physics").mayNotAccessAnyLayer()
                 .whereLayer("survey").mayOnlyAccessLayers("reading")
@@ -41,6 +43,9 @@ class ArchitectureTest {
                 .whereLayer("knowledge").mayOnlyAccessLayers("reading", "survey", "material", "facts")
                 .whereLayer("reasoning")
                 .mayOnlyAccessLayers("reading", "survey", "material", "facts", "knowledge", "physics")
+                .whereLayer("cutting").mayNotAccessAnyLayer()
+                .whereLayer("pieces").mayOnlyAccessLayers("reading", "survey", "material", "facts", "knowledge",
+                        "reasoning", "plan", "cutting")
                 .whereLayer("effect").mayOnlyAccessLayers("reading", "survey", "material", "facts", "knowledge",
                         "physics", "reasoning")
                 .whereLayer("drill")
@@ -54,6 +59,15 @@ class ArchitectureTest {
     void noCycles() {
         slices().matching("unthrum.(**)").should().beFreeOfCycles()
                 .because("a circle of packages is one package that nobody can read")
+                .check(OURS);
+    }
+
+    @Test
+    @DisplayName("outlines are known where pieces are made, and nowhere else")
+    void outlinesInOnePlace() {
+        noClasses().that().resideOutsideOfPackage("unthrum.pieces").should()
+                .dependOnClassesThat().resideInAPackage("org.locationtech..")
+                .because("drawings and JSON take plain points")
                 .check(OURS);
     }
 

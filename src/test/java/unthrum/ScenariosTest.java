@@ -137,7 +137,7 @@ class ScenariosTest {
         @DisplayName("give the small hatchback one pack of twelve sheets")
         void onePack() {
             assertThat(read(Path.of("scenarios/one-pack-hatchback.yaml")).stock().orElseThrow())
-                    .containsExactly(new StockEntry("butyl-2", Optional.of(12), Optional.empty()));
+                    .containsExactly(new StockEntry("butyl-2", Optional.of(12), Optional.empty(), Optional.empty()));
         }
     }
 

@@ -1,10 +1,7 @@
 package unthrum.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -52,24 +49,9 @@ final class HandOver implements Callable<Integer> {
         } else if (page == null) {
             surroundings.print(HandoverText.of(sheet, width, look.style(surroundings)));
         } else {
-            write(HandoverPage.of(sheet));
+            Written.file(page, HandoverPage.of(sheet));
             surroundings.err().println("Wrote " + page + ".");
         }
         return ExitCode.DONE.code();
-    }
-
-    /** Writes beside the page and moves it into place, so that there is never half a page. */
-    private void write(String html) throws IOException {
-        Path folder = page.toAbsolutePath().getParent();
-        if (!Files.isDirectory(folder) || Files.isDirectory(page)) {
-            throw new WrongUse("cannot write " + page + ": it is a folder, or its folder is not there");
-        }
-        Path beside = folder.resolve("." + page.getFileName() + ".part");
-        try {
-            Files.write(beside, html.getBytes(StandardCharsets.UTF_8));
-            Files.move(beside, page, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-        } finally {
-            Files.deleteIfExists(beside);
-        }
     }
 }

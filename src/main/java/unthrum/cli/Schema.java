@@ -6,18 +6,18 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 @Command(name = "schema",
-        description = "Print a JSON Schema: of surveys, plans, cases, as-built files, audits, comparisons or handover sheets.",
-        customSynopsis = "unthrum schema [survey | plan | case | built | audit | comparison | handover]",
+        description = "Print a JSON Schema, of surveys if none is named.",
+        customSynopsis = "unthrum schema [survey | plan | case | built | audit | comparison | handover | cut]",
         headerHeading = "Examples:%n  unthrum schema > survey.schema.json%n  unthrum schema plan%n%n")
 final class Schema implements Runnable {
 
     private static final List<String> KINDS = List.of("survey", "plan", "case", "built", "audit", "comparison",
-            "handover");
+            "handover", "cut");
 
     private final Surroundings surroundings;
 
     @Parameters(paramLabel = "KIND", arity = "0..1", description =
-            "survey (if none is named), plan, case, built, audit, comparison or handover.")
+            "survey (if none is named), plan, case, built, audit, comparison, handover or cut.")
     private String kind = "survey";
 
     Schema(Surroundings surroundings) {

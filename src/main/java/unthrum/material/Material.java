@@ -41,6 +41,8 @@ public record Material(
         @Says("How much of a black face's heat its inner face gives off")
         @Measured(value = Dimension.SHARE, from = "1 %", to = "100 %") Optional<Quantity> emissivity,
         @Says("Whether its face bears feet, tools and dragged loads") Optional<Boolean> bearsWear,
+        @Says("Whether its pile, pattern or grain must run one way: along a roll, along the second size of a sheet")
+        Optional<Boolean> runsOneWay,
         @Says("The dynamic modulus that makes it a spring under a barrier")
         @Measured(value = Dimension.STIFFNESS, from = "0.001 MPa", to = "100 MPa") Optional<Quantity> springModulus,
         Optional<DampingData> damping,

@@ -27,13 +27,17 @@ public record PlannedPanel(PanelAdvice advice, Layup layup, List<LeftOut> leftOu
         return advice.with(layup);
     }
 
-    /** The panel as it will be: on a held panel no hole is closed, nor one for which no piece is left. */
+    /** The panel as it will be. */
     public Treated treated() {
+        return new Treated(advice.panel().facts(), layup, closed());
+    }
+
+    /** The holes that will be closed: on a held panel none, nor one for which no piece is left. */
+    public Set<Place> closed() {
         Set<Place> open = leftOut.stream().map(l -> l.patch().place()).collect(Collectors.toSet());
-        Set<Place> closed = verdict() == Verdict.HOLD ? Set.of() : advice.closings().stream()
+        return verdict() == Verdict.HOLD ? Set.of() : advice.closings().stream()
                 .filter(c -> c.piece().isPresent()).map(c -> c.opening().place()).filter(p -> !open.contains(p))
                 .collect(Collectors.toSet());
-        return new Treated(advice.panel().facts(), layup, closed);
     }
 
     /** The advice's verdict, unless sharing took the last layer away. */

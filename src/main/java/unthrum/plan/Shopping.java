@@ -21,7 +21,8 @@ final class Shopping {
         int pieces = 0;
         for (StockEntry entry : survey.stock().orElse(List.of())) {
             if (entry.material().equals(material.material())) {
-                area += entry.sheets().map(n -> n * sheet).orElse(0.0)
+                area += entry.wholeSheets() * sheet
+                        + entry.size().map(s -> entry.offcuts() * s.get(0).si() * s.get(1).si()).orElse(0.0)
                         + entry.length().map(l -> l.si() * material.size().get(0).si()).orElse(0.0);
                 pieces += entry.sheets().orElse(0);
             }

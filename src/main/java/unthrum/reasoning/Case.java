@@ -43,7 +43,8 @@ public record Case(PanelFacts facts, List<Judgement> judgements, List<Overruled>
         return Math.max(whole.area() - bare, 0);
     }
 
-    private boolean isBare(Place part, Layer layer) {
+    /** Whether a veto keeps this part of the panel bare of the layer. */
+    public boolean isBare(Place part, Layer layer) {
         return all(Veto.class).stream().map(j -> (Veto) j.conclusion())
                 .anyMatch(v -> v.place().equals(part) && layer.matches(v.layer()));
     }

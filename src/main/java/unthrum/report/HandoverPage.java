@@ -26,20 +26,17 @@ public final class HandoverPage {
     public static String of(HandoverSheet sheet) {
         StringBuilder html = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
                 + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
-        html.append("<title>").append(escaped(sheet.title())).append("</title>\n<style>\n").append(STYLE)
+        html.append("<title>").append(Markup.escaped(sheet.title())).append("</title>\n<style>\n").append(STYLE)
                 .append("</style>\n</head>\n<body>\n<main>\n");
-        html.append("<h1>").append(escaped(sheet.title())).append("</h1>\n<p>").append(escaped(sheet.subtitle()))
+        html.append("<h1>").append(Markup.escaped(sheet.title())).append("</h1>\n<p>")
+                .append(Markup.escaped(sheet.subtitle()))
                 .append("</p>\n");
         for (HandoverSheet.Section section : sheet.sections()) {
-            html.append("<section>\n<h2>").append(escaped(section.topic().title())).append("</h2>\n<ul>\n");
-            section.lines().forEach(line -> html.append("<li>").append(escaped(line)).append("</li>\n"));
+            html.append("<section>\n<h2>").append(Markup.escaped(section.topic().title())).append("</h2>\n<ul>\n");
+            section.lines().forEach(line -> html.append("<li>").append(Markup.escaped(line)).append("</li>\n"));
             html.append("</ul>\n</section>\n");
         }
         return html.append("<div class=\"sign\"><p>Handed over by</p><p>Taken over by</p><p>Day</p></div>\n")
                 .append("</main>\n</body>\n</html>\n").toString();
-    }
-
-    private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
     }
 }

@@ -115,7 +115,13 @@ record PanelCheck(PanelEntry panel, String path, Places places) {
     private void openings() {
         List<PanelEntry.Opening> openings = panel.openings().orElse(List.of());
         for (int i = 0; i < openings.size(); i++) {
-            larger("openings[" + i + "].size", openings.get(i).kind(), openings.get(i).size());
+            PanelEntry.Opening opening = openings.get(i);
+            larger("openings[" + i + "].size", opening.kind(), opening.size());
+            onPanel("openings[" + i + "].at", opening.kind(), opening.at());
+            if (opening.at().isPresent() && opening.count().orElse(1) > 1) {
+                report("openings[" + i + "].count", opening.count().get() + " holes at one place",
+                        "one entry for each hole that has a place", "");
+            }
         }
     }
 
@@ -124,11 +130,14 @@ record PanelCheck(PanelEntry panel, String path, Places places) {
         for (int i = 0; i < fixings.size(); i++) {
             PanelEntry.Fixing fixing = fixings.get(i);
             larger("fixings[" + i + "].size", fixing.kind(), fixing.size());
-            if (fixing.at().isPresent() && (fixing.at().get().get(0).si() > first()
-                    || fixing.at().get().get(1).si() > second())) {
-                report("fixings[" + i + "].at", "a " + Words.of(fixing.kind()) + " at " + pair(fixing.at().get()),
-                        "a place on the panel of " + pair(panel.size()), "");
-            }
+            onPanel("fixings[" + i + "].at", fixing.kind(), fixing.at());
+        }
+    }
+
+    private void onPanel(String key, Enum<?> kind, Optional<List<Quantity>> at) {
+        if (at.isPresent() && (at.get().get(0).si() > first() || at.get().get(1).si() > second())) {
+            report(key, "a " + Words.of(kind) + " at " + pair(at.get()), "a place on the panel of " + pair(panel.size()),
+                    "");
         }
     }
 
@@ -142,6 +151,7 @@ record PanelCheck(PanelEntry panel, String path, Places places) {
     private void covers() {
         List<PanelEntry.Cover> covers = panel.covers().orElse(List.of());
         for (int i = 0; i < covers.size(); i++) {
+            onPanel("covers[" + i + "].at", covers.get(i).kind(), covers.get(i).at());
             if (covers.get(i).size().filter(this::overhangs).isPresent()) {
                 report("covers[" + i + "].size", "a " + Words.of(covers.get(i).kind()) + " of "
                         + pair(covers.get(i).size().get()), "no more than the panel of " + pair(panel.size()), "");

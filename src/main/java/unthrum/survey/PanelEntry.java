@@ -87,7 +87,10 @@ public record PanelEntry(
             @Says("How many there are") @Between(from = 1, to = 500) Optional<Integer> count,
             Optional<OpeningState> state,
             @Says("Whether it must stay open; drains, breathers and vents always must")
-            Optional<Boolean> mustStayOpen) {
+            Optional<Boolean> mustStayOpen,
+            @Says("Its middle: along, then across the panel; one hole for each entry with a place")
+            @Count(min = 2, max = 2)
+            @Measured(value = Dimension.LENGTH, from = "0 mm", to = "12 m") Optional<List<Quantity>> at) {
     }
 
     /** Something clipped, bolted or bearing on the metal. */
@@ -105,7 +108,10 @@ public record PanelEntry(
     public record Cover(
             CoverKind kind,
             @Count(min = 2, max = 2)
-            @Measured(value = Dimension.LENGTH, from = "10 mm", to = "3 m") Optional<List<Quantity>> size) {
+            @Measured(value = Dimension.LENGTH, from = "10 mm", to = "3 m") Optional<List<Quantity>> size,
+            @Says("Its middle: along, then across the panel")
+            @Count(min = 2, max = 2)
+            @Measured(value = Dimension.LENGTH, from = "0 mm", to = "12 m") Optional<List<Quantity>> at) {
     }
 
     /** A hinged lid. */

@@ -82,10 +82,12 @@ public final class SurveyReader {
     }
 
     private static void sheetsOrLength(StockEntry entry, String path, Places places) {
-        if (entry.sheets().isPresent() == entry.length().isPresent()) {
-            String found = entry.sheets().isPresent() ? "both sheets and a length" : "neither sheets nor a length";
+        boolean pieces = entry.sheets().isPresent() || entry.size().isPresent();
+        if (pieces == entry.length().isPresent()) {
+            String found = !pieces ? "neither sheets nor a length" : entry.sheets().isPresent()
+                    ? "both sheets and a length" : "both a size and a length";
             places.problem(path, found + " of '" + entry.material() + "'",
-                    "sheets for whole sheets, or a length for what is left of a roll", "");
+                    "sheets for whole sheets, a length for what is left of a roll, or the size of an offcut", "");
         }
     }
 

@@ -203,13 +203,27 @@ class SurveyReaderTest {
         }
 
         @Test
-        @DisplayName("stock with both sheets and a length, or neither")
+        @DisplayName("stock with both sheets and a length, a size and a length, or neither")
         void stock() {
+            String expected = " of 'foam'; expected sheets for whole sheets, a length for what is left of a roll, or"
+                    + " the size of an offcut";
             String both = "stock: {material: foam, sheets: 2, length: 1 m}\n";
-            assertThat(problems(both + DOOR)).isEqualTo("van.yaml:1:8: both sheets and a length of 'foam';"
-                    + " expected sheets for whole sheets, or a length for what is left of a roll");
+            assertThat(problems(both + DOOR)).isEqualTo("van.yaml:1:8: both sheets and a length" + expected);
+            String sized = "stock: {material: foam, size: [1 m, 1 m], length: 1 m}\n";
+            assertThat(problems(sized + DOOR)).isEqualTo("van.yaml:1:8: both a size and a length" + expected);
             assertThat(problems("stock: [{material: foam}]\n" + DOOR)).isEqualTo("van.yaml:1:9: neither sheets nor a"
-                    + " length of 'foam'; expected sheets for whole sheets, or a length for what is left of a roll");
+                    + " length" + expected);
+        }
+
+        @Test
+        @DisplayName("a hole or a hatch that lies off the panel, or several holes at one place")
+        void places() {
+            String at = "    openings: [{kind: drain, at: [900 mm, 10 mm]}, {kind: vent, count: 2, at: [9 mm, 9 mm]}]\n"
+                    + "    covers: [{kind: pump hatch, at: [10 mm, 601 mm]}]\n";
+            assertThat(problems(DOOR + at).lines().map(l -> l.replaceFirst("van.yaml:\\d+:\\d+: ", ""))).containsExactly(
+                    "a drain at 900 mm by 10 mm; expected a place on the panel of 800 mm by 600 mm",
+                    "2 holes at one place; expected one entry for each hole that has a place",
+                    "a pump hatch at 10 mm by 601 mm; expected a place on the panel of 800 mm by 600 mm");
         }
 
         @Test

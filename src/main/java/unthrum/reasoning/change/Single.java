@@ -40,10 +40,10 @@ final class Single {
     static Object of(String key, Object kind) {
         return switch (key) {
             case "openings" -> new PanelEntry.Opening((OpeningKind) kind, Optional.empty(), Optional.empty(),
-                    Optional.empty(), Optional.empty());
+                    Optional.empty(), Optional.empty(), Optional.empty());
             case "fixings" -> new PanelEntry.Fixing((FixingKind) kind, Optional.empty(), Optional.empty(),
                     Optional.empty());
-            case "covers" -> new PanelEntry.Cover((CoverKind) kind, Optional.empty());
+            case "covers" -> new PanelEntry.Cover((CoverKind) kind, Optional.empty(), Optional.empty());
             default -> kind;
         };
     }

@@ -1,0 +1,86 @@
+package unthrum.pieces;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import unthrum.cutting.CuttingLayout;
+import unthrum.cutting.SheetLayout;
+import unthrum.cutting.Stock;
+import unthrum.material.Material;
+
+/**
+ * The layout of one material.
+ *
+ * @param pieces all pieces of it, those that there is no room for among them
+ * @param layout on which sheet, offcut or roll each lies
+ * @param shelf  whole sheets or rolls taken from the shelf
+ * @param bought whole sheets or rolls that must be bought
+ */
+public record MaterialCut(Material material, List<CutPiece> pieces, CuttingLayout layout, int shelf, int bought) {
+
+    private static final double TENTHS_SQUARED = (double) OnHand.TENTHS * OnHand.TENTHS;
+
+    public MaterialCut {
+        pieces = List.copyOf(pieces);
+    }
+
+    /** The pieces by the names that the layout gives them. */
+    public Map<String, CutPiece> byName() {
+        return pieces.stream().collect(Collectors.toMap(CutPiece::name, Function.identity()));
+    }
+
+    /** The pieces that find no room. */
+    public List<CutPiece> unplaced() {
+        Map<String, CutPiece> all = byName();
+        return layout.unplaced().stream().map(p -> all.get(p.name())).toList();
+    }
+
+    double unplacedArea() {
+        return unplaced().stream().mapToDouble(CutPiece::area).sum();
+    }
+
+    /** The packs to buy. */
+    public int packs() {
+        return (bought + material.inPack() - 1) / material.inPack();
+    }
+
+    public double price() {
+        return packs() * material.price().amount().doubleValue();
+    }
+
+    /** Of the pieces that are cut, m². */
+    public double area() {
+        return pieces.stream().mapToDouble(CutPiece::area).sum() - unplacedArea();
+    }
+
+    public double mass() {
+        return area() * material.surfaceDensity().si();
+    }
+
+    /** What is cut into: sheets and offcuts whole, of a roll the length that is cut off, m². */
+    public double stockArea() {
+        return layout.sheets().stream().mapToDouble(MaterialCut::cutInto).sum();
+    }
+
+    private static double cutInto(SheetLayout sheet) {
+        Stock stock = sheet.stock();
+        long height = stock.kind() == Stock.Kind.ROLL ? sheet.usedHeight() : stock.height();
+        return height * (double) stock.width() / TENTHS_SQUARED;
+    }
+
+    /** Length cut off rolls, m. */
+    public double rollLength() {
+        return layout.sheets().stream().mapToInt(SheetLayout::usedHeight).sum() / (double) OnHand.TENTHS;
+    }
+
+    /** The largest offcut that is left whole, m². */
+    public double offcut() {
+        return layout.largestOffcut() / TENTHS_SQUARED;
+    }
+
+    /** The share of what is cut into that is neither piece nor the largest offcut. */
+    public double waste() {
+        return stockArea() == 0 ? 0 : 1 - (area() + offcut()) / stockArea();
+    }
+}

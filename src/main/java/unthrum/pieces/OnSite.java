@@ -1,0 +1,13 @@
+package unthrum.pieces;
+
+import unthrum.facts.Place;
+
+/**
+ * What must be cut clear on the vehicle, since the survey gives no place for it.
+ *
+ * @param count how many there are
+ * @param clear the diameter to cut clear, m; NaN for a cover of unknown size
+ * @param lid   whether what is cut out goes back loosely as a lid of its own
+ */
+public record OnSite(Place place, int count, double clear, boolean lid) {
+}
