@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
 import unthrum.material.Layer;
+import unthrum.plan.Plan;
 import unthrum.plan.PlannedPanel;
 import unthrum.plan.Planner;
 import unthrum.reading.Problems;
@@ -80,7 +81,7 @@ final class Why implements Runnable {
                 return;
             }
             if (!changes) {
-                theCase(Surveys.panel(new Planner(knowledge, catalogue).plan(survey), panel), only, knowledge, width);
+                theCase(new Planner(knowledge, catalogue).plan(survey), only, knowledge, width);
             }
             if (changes || !json) {
                 turned(Turned.of(trial, entry), only, knowledge, width);
@@ -88,9 +89,10 @@ final class Why implements Runnable {
         }
     }
 
-    private void theCase(PlannedPanel planned, Optional<Layer> only, Knowledge knowledge, int width) {
+    private void theCase(Plan plan, Optional<Layer> only, Knowledge knowledge, int width) {
+        PlannedPanel planned = Surveys.panel(plan, panel);
         if (json) {
-            surroundings.printUtf8(CaseJson.of(planned, knowledge));
+            surroundings.printUtf8(CaseJson.of(planned, plan.effects().panel(panel).orElseThrow(), knowledge));
         } else {
             surroundings.print(CaseText.of(planned, only, teach, knowledge, width, look.style(surroundings)));
         }

@@ -26,7 +26,9 @@ public record AimGain(Aim aim, List<Estimate<? extends Gain>> gains) {
      * @param allBays       dB by which all bays together fall, the untreated among them
      * @param unknownShare  of the drive that meets treated bays whose gain cannot be told; counted as no gain
      */
-    public record CalmerBays(@Measured(Dimension.SHARE) double treatedShare, Range treatedBays, Range allBays,
+    public record CalmerBays(@Measured(Dimension.SHARE) double treatedShare,
+                             @Measured(Dimension.LEVEL) Range treatedBays,
+                             @Measured(Dimension.LEVEL) Range allBays,
                              @Measured(Dimension.SHARE) double unknownShare) implements Gain {
     }
 

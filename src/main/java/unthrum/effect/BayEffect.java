@@ -43,8 +43,8 @@ public record BayEffect(Place place, @Measured(Dimension.SHARE) double coverage,
      *                   own loss factor may be
      * @param calmer     the same for noise that fills a band: 10 lg of the loss factors instead of 20 lg
      */
-    public record Warmth(@Measured(Dimension.TEMPERATURE) double temperature, Range lossFactor, Range quieter,
-                         Range calmer) {
+    public record Warmth(@Measured(Dimension.TEMPERATURE) double temperature, Range lossFactor,
+                         @Measured(Dimension.LEVEL) Range quieter, @Measured(Dimension.LEVEL) Range calmer) {
     }
 
     public boolean treated() {

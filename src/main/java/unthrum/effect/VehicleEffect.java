@@ -23,7 +23,8 @@ public record VehicleEffect(Load load, List<AimGain> gains, Optional<LoudestBay>
      * @param payload share of the payload left that it takes; none where none is left
      */
     public record Load(@Measured(Dimension.MASS) double mass, @Measured(Dimension.MASS) double roof,
-                       OptionalDouble height, OptionalDouble payload) {
+                       @Measured(Dimension.LENGTH) OptionalDouble height,
+                       @Measured(Dimension.SHARE) OptionalDouble payload) {
     }
 
     /** @param share of what all bays together still give off for the client's aims */

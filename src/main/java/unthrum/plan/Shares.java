@@ -5,6 +5,8 @@ import java.util.Optional;
 import unthrum.facts.Place;
 import unthrum.material.Layer;
 import unthrum.material.Material;
+import unthrum.reading.Dimension;
+import unthrum.reading.Measured;
 
 /**
  * How what there is was shared among bays and panels.
@@ -22,7 +24,8 @@ public record Shares(List<Ranked> ranking, List<NextPack> nextPacks, List<LeftOv
      * @param brings   with its whole cover, in weight points over a square metre
      * @param served   the part of it that the plan serves, 0 to 1
      */
-    public record Ranked(Place place, Layer layer, Material material, double area, double brings, double served) {
+    public record Ranked(Place place, Layer layer, Material material, @Measured(Dimension.AREA) double area,
+                         double brings, @Measured(Dimension.SHARE) double served) {
     }
 
     /**
@@ -37,9 +40,9 @@ public record Shares(List<Ranked> ranking, List<NextPack> nextPacks, List<LeftOv
     /**
      * What remains of a material.
      *
-     * @param area in m², or pieces
+     * @param amount in m², or pieces
      * @param next the first in rank that could use some and gets none or too little, if mass allows
      */
-    public record LeftOver(Material material, double area, Optional<Place> next) {
+    public record LeftOver(Material material, double amount, Optional<Place> next) {
     }
 }

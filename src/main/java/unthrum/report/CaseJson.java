@@ -3,6 +3,7 @@ package unthrum.report;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import unthrum.effect.PanelEffect;
 import unthrum.knowledge.Knowledge;
 import unthrum.knowledge.RuleCard;
 import unthrum.plan.PlannedPanel;
@@ -15,11 +16,11 @@ public final class CaseJson {
     private CaseJson() {
     }
 
-    public static String of(PlannedPanel planned, Knowledge knowledge) {
+    public static String of(PlannedPanel planned, PanelEffect effect, Knowledge knowledge) {
         List<RuleCard> rules = planned.advice().panel().judgements().stream().flatMap(j -> j.reasons().stream())
                 .map(Reason::rule).distinct().sorted(Comparator.comparing(RuleCard::id)).toList();
         return Json.write(Json.object("format", PlanJson.FORMAT, "kind", "case",
-                "case", new PanelJson(planned).object(),
+                "case", new PanelJson(planned, effect).object(),
                 "rules", rules.stream().map(r -> card(r, knowledge)).toList()));
     }
 

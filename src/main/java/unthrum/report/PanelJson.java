@@ -3,6 +3,7 @@ package unthrum.report;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import unthrum.effect.PanelEffect;
 import unthrum.facts.Limit;
 import unthrum.facts.Panel;
 import unthrum.knowledge.RuleCard;
@@ -26,12 +27,14 @@ import unthrum.reasoning.engine.Judgement;
 final class PanelJson {
 
     private final PlannedPanel planned;
+    private final PanelEffect effect;
     private final PanelAdvice advice;
     private final List<Judgement> conclusions;
     private final Sentences sentences;
 
-    PanelJson(PlannedPanel planned) {
+    PanelJson(PlannedPanel planned, PanelEffect effect) {
         this.planned = planned;
+        this.effect = effect;
         this.advice = planned.advice();
         this.conclusions = advice.panel().judgements().stream().filter(j -> !j.conclusion().place().isVehicle()
                 || j.conclusion() instanceof Limit).toList();
@@ -53,7 +56,8 @@ final class PanelJson {
                 "considered", advice.considered().stream().map(this::considered).toList(),
                 "ladder", advice.ladder().map(PanelJson::ladder),
                 "restsOn", advice.restsOn().stream().map(Assumed::fact).toList(),
-                "assumptions", advice.panel().facts().assumptions().values().stream().map(PanelJson::assumed).toList());
+                "assumptions", advice.panel().facts().assumptions().values().stream().map(PanelJson::assumed).toList(),
+                "effect", RecordJson.object(effect));
     }
 
     static Map<String, Object> layup(Layup layup) {

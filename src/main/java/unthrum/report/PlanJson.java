@@ -26,10 +26,12 @@ public final class PlanJson {
                 "vehicle", vehicle(plan),
                 "aims", plan.survey().aims().stream().map(Words::of).toList(),
                 "panels", plan.panels().stream().filter(p -> panels.isEmpty() || panels.contains(p.name()))
-                        .map(p -> new PanelJson(p).object()).toList(),
+                        .map(p -> new PanelJson(p, plan.effects().panel(p.name()).orElseThrow()).object()).toList(),
                 "wholeJob", plan.forAll().stream().map(j -> JsonValues.judgement(j, sentences)).toList(),
                 "shopping", plan.shopping().stream().map(p -> purchase(p, plan.totals().currency())).toList(),
-                "totals", totals(plan.totals())));
+                "totals", totals(plan.totals()),
+                "sharing", RecordJson.object(plan.shares()),
+                "effects", RecordJson.object(plan.effects().vehicle())));
     }
 
     private static Map<String, Object> vehicle(Plan plan) {

@@ -55,6 +55,7 @@ public final class PlanText {
             shared.print(page);
             wholeJob();
             new EffectText(plan.effects()).print(page);
+            new SharingText(plan).print(page);
             new ShoppingText(plan).print(page);
         }
     }

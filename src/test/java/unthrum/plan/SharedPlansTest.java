@@ -109,7 +109,7 @@ class SharedPlansTest {
             plan.shares().leftOvers().forEach(l -> assertThat(plan.panels().stream()
                     .filter(p -> p.layup().of(Layer.DAMPING).filter(d -> d.material().equals(l.material())).isPresent())
                     .flatMap(p -> p.leftOut().stream()).filter(o -> o.material().equals(l.material()))
-                    .filter(o -> o.why() == Scarce.MONEY && o.patch().area() < l.area())).isEmpty());
+                    .filter(o -> o.why() == Scarce.MONEY && o.patch().area() < l.amount())).isEmpty());
         }
 
         @ParameterizedTest
