@@ -69,7 +69,8 @@ final class SheetDrawing {
             piece(new Lying(pieces.get(placement.piece()), placement));
         }
         chains();
-        words(0, height + text * 4, "start", title + ", " + size() + "; cut-outs from the lower left corner of their piece");
+        words(0, height + text * 4, "start",
+                title + ", " + size() + "; cut-outs from the lower left corner of their piece");
         ruler();
         return svg.append("</svg>\n").toString();
     }
@@ -145,7 +146,8 @@ final class SheetDrawing {
 
     private void rectangle(double left, double low, double wide, double high, String fill) {
         svg.append(String.format(Locale.ROOT, "<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" fill=\"%s\""
-                + " stroke=\"black\"/>\n", mm(margin + left), mm(margin + height - low - high), mm(wide), mm(high), fill));
+                + " stroke=\"black\"/>\n", mm(margin + left), mm(margin + height - low - high), mm(wide), mm(high),
+                fill));
     }
 
     private void stroke(double x1, double y1, double x2, double y2) {
