@@ -1,6 +1,5 @@
 package unthrum.pieces;
 
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -9,6 +8,8 @@ import org.locationtech.jts.geom.GeometryFactory;
 public record Box(int along, int across, int length, int width) {
 
     static final GeometryFactory GEOMETRY = new GeometryFactory();
+    /** What only binary fractions add, mm. */
+    private static final double TINY = 1e-6;
 
     /** The nearest box of whole millimetres; lengths in m. */
     static Box ofMetres(double along, double across, double length, double width) {
@@ -22,10 +23,10 @@ public record Box(int along, int across, int length, int width) {
         Envelope e = shape.getEnvelopeInternal();
         int left = (int) Math.floor(e.getMinX() + TINY);
         int low = (int) Math.floor(e.getMinY() + TINY);
-        return new Box(left, low, (int) Math.ceil(e.getMaxX() - TINY) - left, (int) Math.ceil(e.getMaxY() - TINY) - low);
+        int right = (int) Math.ceil(e.getMaxX() - TINY);
+        int high = (int) Math.ceil(e.getMaxY() - TINY);
+        return new Box(left, low, right - left, high - low);
     }
-
-    private static final double TINY = 1e-6;
 
     static int millimetres(double metres) {
         return (int) Math.round(metres * 1000);
@@ -49,7 +50,7 @@ public record Box(int along, int across, int length, int width) {
     }
 
     Geometry shape() {
-        return GEOMETRY.toGeometry(new Envelope(new Coordinate(along, across), new Coordinate(alongEnd(), acrossEnd())));
+        return GEOMETRY.toGeometry(new Envelope(along, alongEnd(), across, acrossEnd()));
     }
 
     /** How long the edge is along which two boxes butt, mm; 0 when they do not. */

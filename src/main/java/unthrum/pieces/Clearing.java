@@ -1,6 +1,7 @@
 package unthrum.pieces;
 
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import unthrum.facts.Place;
 
@@ -25,8 +26,7 @@ public record Clearing(Place place, double along, double across, double length, 
         if (round) {
             return Box.GEOMETRY.createPoint(new Coordinate(along, across)).buffer(length / 2, QUARTER_SIDES);
         }
-        return Box.GEOMETRY.toGeometry(new org.locationtech.jts.geom.Envelope(along - length / 2, along + length / 2,
-                across - width / 2, across + width / 2));
+        return Box.GEOMETRY.toGeometry(new Envelope(from(true), to(true), from(false), to(false)));
     }
 
     /** Where it begins and ends on a line along or across the panel. */

@@ -3,6 +3,7 @@ package unthrum.pieces;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +26,8 @@ public final class CutPlanner {
 
     /** Steps for one layout when no time is set: about a tenth of a second. */
     private static final long STEPS = 4000;
+    /** So many layouts of one material share its time: of short stock several are tried. */
+    private static final int TRIES = 4;
 
     private final Plan plan;
     private final Wishes wishes;
@@ -32,6 +35,8 @@ public final class CutPlanner {
     private final Catalogue catalogue;
     /** The pieces of each material, in each way to part a face. */
     private final Map<Parting, Map<Material, List<CutPiece>>> pieces = new EnumMap<>(Parting.class);
+
+    private final Map<Material, Long> starts = new HashMap<>();
 
     private CutPlanner(Plan plan, Wishes wishes, Knowledge knowledge, Catalogue catalogue) {
         this.plan = plan;
@@ -118,12 +123,18 @@ public final class CutPlanner {
     private MaterialCutter cutter(Material material) {
         double metres = wishes.gap().orElseGet(() -> material.bonding() == Bonding.FASTENED
                 ? knowledge.number("cutting/saw-gap") : knowledge.number("cutting/knife-gap"));
-        Search search = wishes.time().map(t -> Search.ofTime(wishes.seed(), share(t)))
+        Search search = wishes.time().map(t -> Search.ofTime(wishes.seed(), share(t).dividedBy(TRIES)))
                 .orElseGet(() -> Search.ofSteps(wishes.seed(), STEPS))
                 .listener(p -> wishes.listener().accept(new Wishes.Progress(material.material(), p)))
-                .cancelled(wishes.cancelled());
+                .cancelled(() -> wishes.cancelled().getAsBoolean() || isOver(material));
         return new MaterialCutter(OnHand.of(plan.survey(), material), wishes, (int) Math.round(metres * OnHand.TENTHS),
                 search);
+    }
+
+    /** Whether a material has had its share of the time; it runs from its first layout on. */
+    private boolean isOver(Material material) {
+        long start = starts.computeIfAbsent(material, m -> System.nanoTime());
+        return wishes.time().filter(t -> System.nanoTime() - start > share(t).toNanos()).isPresent();
     }
 
     private Duration share(Duration whole) {

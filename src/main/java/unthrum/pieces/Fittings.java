@@ -61,8 +61,8 @@ final class Fittings {
     }
 
     private void round(Place place, Optional<List<Quantity>> at, int count, double diameter, boolean lid) {
-        at.ifPresent(a -> clearings.add(new Clearing(place, mm(a.get(0)), mm(a.get(1)), diameter * 1000, diameter * 1000,
-                true, lid)));
+        double wide = diameter * 1000;
+        at.ifPresent(a -> clearings.add(new Clearing(place, mm(a.get(0)), mm(a.get(1)), wide, wide, true, lid)));
         int rest = count - (at.isPresent() ? 1 : 0);
         if (rest > 0) {
             onSite.add(new OnSite(place, rest, diameter, lid));

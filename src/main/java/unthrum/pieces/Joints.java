@@ -26,7 +26,7 @@ final class Joints {
         this.parting = parting;
     }
 
-    /** The parts, in rows; the sheet lies so that there are fewest of them, and then so that the smallest is largest. */
+    /** The parts, in rows; the sheet lies so that they are fewest, and then so that the smallest is largest. */
     List<Box> part(Box face, SheetSize sheet) {
         return parting.ways(sheet).stream().map(way -> rows(face, way))
                 .min(Comparator.comparingInt((List<Box> parts) -> parts.size())

@@ -6,8 +6,8 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import unthrum.cutting.CuttingLayout;
 import unthrum.cutting.SheetLayout;
-import unthrum.cutting.Stock;
 import unthrum.material.Material;
+import unthrum.material.Material.Form;
 
 /**
  * The layout of one material.
@@ -60,13 +60,12 @@ public record MaterialCut(Material material, List<CutPiece> pieces, CuttingLayou
 
     /** What is cut into: sheets and offcuts whole, of a roll the length that is cut off, m². */
     public double stockArea() {
-        return layout.sheets().stream().mapToDouble(MaterialCut::cutInto).sum();
+        return layout.sheets().stream().mapToDouble(this::cutInto).sum();
     }
 
-    private static double cutInto(SheetLayout sheet) {
-        Stock stock = sheet.stock();
-        long height = stock.kind() == Stock.Kind.ROLL ? sheet.usedHeight() : stock.height();
-        return height * (double) stock.width() / TENTHS_SQUARED;
+    private double cutInto(SheetLayout sheet) {
+        long height = material.form() == Form.ROLL ? sheet.usedHeight() : sheet.stock().height();
+        return height * (double) sheet.stock().width() / TENTHS_SQUARED;
     }
 
     /** Length cut off rolls, m. */
@@ -74,9 +73,9 @@ public record MaterialCut(Material material, List<CutPiece> pieces, CuttingLayou
         return layout.sheets().stream().mapToInt(SheetLayout::usedHeight).sum() / (double) OnHand.TENTHS;
     }
 
-    /** The largest offcut that is left whole, m². */
+    /** The largest offcut that is left whole, m²; of a roll none, the rest stays on it. */
     public double offcut() {
-        return layout.largestOffcut() / TENTHS_SQUARED;
+        return material.form() == Form.ROLL ? 0 : layout.largestOffcut() / TENTHS_SQUARED;
     }
 
     /** The share of what is cut into that is neither piece nor the largest offcut. */

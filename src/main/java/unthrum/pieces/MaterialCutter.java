@@ -74,8 +74,8 @@ final class MaterialCutter {
             Geometry part = piece.shape().intersection(half.shape());
             for (int i = 0; i < part.getNumGeometries(); i++) {
                 if (part.getGeometryN(i) instanceof Polygon polygon) {
-                    halves.add(PieceMaker.piece(piece.partNumber(halves.size()), piece.material(), piece.place(), polygon,
-                            piece.clearings(), piece.mirrored()));
+                    halves.add(PieceMaker.piece(piece.partNumber(halves.size()), piece.material(), piece.place(),
+                            polygon, piece.clearings(), piece.mirrored()));
                 }
             }
         }

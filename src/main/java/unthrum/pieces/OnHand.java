@@ -30,7 +30,8 @@ record OnHand(Material material, int whole, List<Stock> offcuts) {
                         tenths(material.size().get(0)), tenths(length))));
                 for (int i = 0; i < entry.offcuts(); i++) {
                     List<Quantity> size = entry.size().orElseThrow();
-                    offcuts.add(Stock.offcut("offcut " + (offcuts.size() + 1), tenths(size.get(0)), tenths(size.get(1))));
+                    offcuts.add(Stock.offcut("offcut " + (offcuts.size() + 1), tenths(size.get(0)),
+                            tenths(size.get(1))));
                 }
             }
         }

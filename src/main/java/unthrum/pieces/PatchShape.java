@@ -50,6 +50,7 @@ final class PatchShape {
     private Box centred(double candidate) {
         int along = (int) Math.min(bay.length(), Math.round(candidate));
         int across = (int) Math.min(bay.width(), Math.round(area / along));
-        return new Box(bay.along() + (bay.length() - along) / 2, bay.across() + (bay.width() - across) / 2, along, across);
+        return new Box(bay.along() + (bay.length() - along) / 2, bay.across() + (bay.width() - across) / 2, along,
+                across);
     }
 }

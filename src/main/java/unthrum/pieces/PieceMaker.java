@@ -62,7 +62,8 @@ public final class PieceMaker {
             onSite.addAll(fittings.onSite());
             Joints joints = new Joints(fittings.clearings(), parting);
             for (Patch patch : laid.patches()) {
-                faces(planned.advice().panel(), laid, patch, joints).forEach(face -> face(joints, face, laid.material(), patch.place(), fittings.clearings(), mirrored));
+                faces(planned.advice().panel(), laid, patch, joints).forEach(face -> face(joints, face,
+                        laid.material(), patch.place(), fittings.clearings(), mirrored));
             }
         }
     }

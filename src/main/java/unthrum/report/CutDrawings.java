@@ -19,8 +19,9 @@ public final class CutDrawings {
             for (SheetLayout sheet : cut.layout().sheets()) {
                 number++;
                 String stock = sheet.stock().name();
-                String title = English.capital(CutWords.sheet(sheet.stock(), number)) + " of " + cut.material().material();
-                String file = cut.material().material() + "-" + number + "-" + stock;
+                String material = cut.material().material();
+                String title = English.capital(CutWords.sheet(sheet.stock(), number)) + " of " + material;
+                String file = material + "-" + number + "-" + stock;
                 drawings.put(file.replaceAll("[^A-Za-z0-9.]+", "-") + ".svg", SheetDrawing.of(cut, sheet, title));
             }
         }

@@ -89,7 +89,8 @@ public final class CutJson {
 
     private static Map<String, Object> onSite(OnSite o) {
         return Json.object("place", JsonValues.place(o.place()), "count", o.count(),
-                "clear", Double.isNaN(o.clear()) ? null : JsonValues.quantity(o.clear(), Dimension.LENGTH), "lid", o.lid());
+                "clear", Double.isNaN(o.clear()) ? null : JsonValues.quantity(o.clear(), Dimension.LENGTH),
+                "lid", o.lid());
     }
 
     private static Map<String, Object> shortfall(Shortfall s, String currency) {

@@ -2,6 +2,7 @@ package unthrum.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import unthrum.pieces.CutPlan;
 import unthrum.pieces.MaterialCut;
 import unthrum.pieces.Supplies;
@@ -89,7 +90,8 @@ final class CutShoppingText {
     /** In steps of a tenth of a litre, and never less than is needed. */
     private static void litres(Entries entries, String what, double litres, String kind) {
         if (litres > 0) {
-            entries.add(what, String.format(java.util.Locale.ROOT, "%.1f litres, %s.", Math.ceil(litres * 10) / 10, kind));
+            double tenths = Math.ceil(litres * 10) / 10;
+            entries.add(what, String.format(Locale.ROOT, "%.1f litres, %s.", tenths, kind));
         }
     }
 

@@ -1,11 +1,11 @@
 package unthrum.report;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import unthrum.cutting.CutRule;
@@ -52,6 +52,7 @@ public final class CutText {
         shortfalls();
         pieces();
         onSite();
+        cautions();
         page.heading("Sheet by sheet");
         page.paragraph(0, "Measured from the lower left corner, right and then up, with the face up that looks at you"
                 + " when it is laid. A piece with a cut-out lies in the rectangle around it.");
@@ -126,11 +127,11 @@ public final class CutText {
         int column = byPanel.keySet().stream().mapToInt(String::length).max().orElse(0) + 2;
         byPanel.forEach((panel, words) -> page.entry(0, panel, column, English.sentence(String.join(", ", words))));
         page.blank();
-        cautions(byPanel.keySet());
     }
 
-    /** What can hurt where a knife is used on the vehicle. */
-    private void cautions(Collection<String> panels) {
+    /** What can hurt at the panels that get pieces. */
+    private void cautions() {
+        Set<String> panels = inOrder().map(p -> p.place().panel()).collect(Collectors.toSet());
         Entries entries = new Entries();
         Stream<Judgement> here = plan.plan().panels().stream().filter(p -> panels.contains(p.name()))
                 .flatMap(p -> p.advice().cautions().stream());
@@ -187,11 +188,10 @@ public final class CutText {
         List<SheetLayout> sheets = List.copyOf(alike.values());
         SheetLayout first = sheets.get(0);
         page.blank();
-        page.paragraph(0, English.capital(English.andNumbered(alike.keySet().stream()
-                .map(n -> CutWords.sheet(first.stock(), n)).toList())) + ", "
-                + (CutWords.isRoll(first.stock())
-                ? CutWords.tenths(first.stock().width()) + " mm wide, " + CutWords.tenths(first.usedHeight()) + " mm off it"
-                : CutWords.size(first.stock())) + ":");
+        String names = English.andNumbered(alike.keySet().stream().map(n -> CutWords.sheet(first.stock(), n)).toList());
+        String size = CutWords.isRoll(first.stock()) ? CutWords.tenths(first.stock().width()) + " mm wide, "
+                + CutWords.tenths(first.usedHeight()) + " mm off it" : CutWords.size(first.stock());
+        page.paragraph(0, English.capital(names) + ", " + size + ":");
         SheetSketch.lines(first, Math.min(page.width(), WIDEST)).forEach(page::verbatim);
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < first.placements().size(); i++) {

@@ -45,7 +45,7 @@ final class CutWords {
         return piece.place().isWholePanel() || bays == 1 ? "–" : piece.place().part();
     }
 
-    /** What is cut out of a piece, measured on it: 'hole of 30 mm for lining clip 1, middle 120 mm along, 40 mm across'. */
+    /** What is cut out of a piece, from its own corner: 'round 30 mm for drain 1, middle 120 mm along …'. */
     static List<String> cutOuts(CutPiece piece) {
         List<String> words = new ArrayList<>();
         for (Clearing c : piece.clearings()) {
@@ -61,7 +61,7 @@ final class CutWords {
 
     private static String offset(double at, int size, String way) {
         return Math.round(at < 0 ? -at : at > size ? at - size : at) + " mm " + way
-                + (at < 0 ? " before the piece begins" : at > size ? " beyond the piece's end" : "");
+                + (at < 0 ? ", before the piece begins," : at > size ? ", beyond the piece's end," : "");
     }
 
     /** Along the piece as it is cut: a mirrored one begins at its other end. */
@@ -80,8 +80,8 @@ final class CutWords {
             return pieces + ": larger than any " + Words.of(s.material().form()) + " of " + material
                     + ", which is not joined. Nearest way out: order it to size, or take another material there.";
         }
-        return pieces + ": no room on the " + material + " that is in stock and in the plan, and the client's money buys"
-                + " no more. Nearest way out: " + English.count(s.packs(), "pack") + " more for "
+        return pieces + ": no room on the " + material + " that is in stock and in the plan, and the client's money"
+                + " buys no more. Nearest way out: " + English.count(s.packs(), "pack") + " more for "
                 + Amounts.money(s.price(), currency) + ", or leave out these " + Amounts.area(s.area()) + ".";
     }
 

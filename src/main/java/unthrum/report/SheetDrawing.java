@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
-import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import unthrum.cutting.Placement;
 import unthrum.cutting.SheetLayout;
 import unthrum.pieces.CutPiece;
@@ -21,7 +21,7 @@ import unthrum.pieces.MaterialCut;
 final class SheetDrawing {
 
     /** Room for the chains of dimensions and the title, in text heights. */
-    private static final int MARGIN = 6;
+    private static final int MARGIN = 8;
     private static final double LEAST_TEXT = 5;
     private static final double MOST_TEXT = 30;
     /** Text heights for each millimetre of the shorter side. */
@@ -31,6 +31,10 @@ final class SheetDrawing {
     /** A line to hold a ruler against, mm: a printer that shrinks the page shows at once. */
     private static final int RULER = 100;
     private static final double TENTHS = 10;
+    /** Where two edges lie close, the second figure stands this much further out, in text heights. */
+    private static final double FAR = 3.5;
+    /** Letters of the words at a cut-out, about. */
+    private static final int WORDS = 22;
 
     private final MaterialCut cut;
     private final SheetLayout sheet;
@@ -69,7 +73,8 @@ final class SheetDrawing {
             piece(new Lying(pieces.get(placement.piece()), placement));
         }
         chains();
-        words(0, height + text * 4, "start", title + ", " + size() + "; cut-outs from the lower left corner of their piece");
+        words(0, height + text * 4.6, "start", title + ", " + size());
+        words(0, height + text * 3.2, "start", "Cut-outs from the lower left corner of their piece");
         ruler();
         return svg.append("</svg>\n").toString();
     }
@@ -102,41 +107,68 @@ final class SheetDrawing {
                 .collect(Collectors.joining(" L ", "M ", " Z"));
     }
 
-    /** A cross in its middle and how far that is from the piece's lower left corner, where it lies on the piece. */
+    /**
+     * A cross in its middle and how far that is from the piece's lower left corner. Where the middle lies off the piece,
+     * the words stand at its edge, and of a rectangle the corners stand in the chains.
+     */
     private void cutOut(Placement p, CutOut c) {
-        double right = c.middle().right() - p.x() / TENTHS;
-        double up = c.middle().up() - p.y() / TENTHS;
-        if (right < 0 || up < 0 || right > p.width() / TENTHS || up > p.height() / TENTHS) {
-            return;
-        }
         double x = c.middle().right();
         double y = c.middle().up();
-        stroke(x - text / 2, y, x + text / 2, y);
-        stroke(x, y - text / 2, x, y + text / 2);
+        double onX = Math.max(p.x() / TENTHS, Math.min(p.right() / TENTHS, x));
+        double onY = Math.max(p.y() / TENTHS, Math.min(p.top() / TENTHS, y));
+        boolean onPiece = onX == x && onY == y;
+        if (!onPiece && !c.clearing().round()) {
+            return;
+        }
+        if (onPiece) {
+            stroke(x - text / 2, y, x + text / 2, y);
+            stroke(x, y - text / 2, x, y + text / 2);
+        }
         String size = c.clearing().round() ? "round " + mm(c.width()) : mm(c.width()) + " × " + mm(c.height());
-        words(x + c.width() / 2 + text / 3, y - text * 0.35, "start", size + " at " + mm(right) + ", " + mm(up));
+        boolean flip = onX + c.width() / 2 + text * WORDS * LETTER > width;
+        words(onX + (flip ? -1 : 1) * (c.width() / 2 + text / 3), onY - text * 0.35, flip ? "end" : "start",
+                size + " at " + mm(x - p.x() / TENTHS) + ", " + mm(y - p.y() / TENTHS));
     }
 
     /** All left and right edges along the bottom, all lower and upper ones along the left side. */
     private void chains() {
-        for (int x : edges(Placement::x, Placement::right, sheet.stock().width())) {
-            stroke(x / TENTHS, 0, x / TENTHS, -text);
-            turned(x / TENTHS, -text * 1.3, "end", mm(x / TENTHS));
+        double last = Double.NEGATIVE_INFINITY;
+        double off = text;
+        for (double x : edges(true)) {
+            off = x - last < text && off == text ? FAR * text : text;
+            stroke(x, 0, x, -off);
+            turned(x, -off - text * 0.3, "end", mm(x));
+            last = x;
         }
-        for (int y : edges(Placement::y, Placement::top, SheetSketch.height(sheet))) {
-            stroke(0, y / TENTHS, -text, y / TENTHS);
-            words(-text * 1.3, y / TENTHS - text * 0.35, "end", mm(y / TENTHS));
+        last = Double.NEGATIVE_INFINITY;
+        for (double y : edges(false)) {
+            off = y - last < text && off == text ? FAR * text : text;
+            stroke(0, y, -off, y);
+            words(-off - text * 0.3, y - text * 0.35, "end", mm(y));
+            last = y;
         }
     }
 
-    private TreeSet<Integer> edges(ToIntFunction<Placement> from, ToIntFunction<Placement> to, int end) {
-        TreeSet<Integer> edges = new TreeSet<>(List.of(0, end));
-        sheet.placements().forEach(p -> edges.addAll(List.of(from.applyAsInt(p), to.applyAsInt(p))));
+    /** The edges of the sheet, of its pieces, and of what is cut out of them in rectangles. */
+    private TreeSet<Double> edges(boolean right) {
+        TreeSet<Double> edges = new TreeSet<>(List.of(0.0, right ? width : height));
+        Map<String, CutPiece> pieces = cut.byName();
+        for (Placement p : sheet.placements()) {
+            double from = (right ? p.x() : p.y()) / TENTHS;
+            double to = (right ? p.right() : p.top()) / TENTHS;
+            edges.addAll(List.of(from, to));
+            for (CutOut c : new Lying(pieces.get(p.piece()), p).cutOuts()) {
+                double middle = right ? c.middle().right() : c.middle().up();
+                double half = (right ? c.width() : c.height()) / 2;
+                Stream.of(middle - half, middle + half).filter(e -> !c.clearing().round() && e > from && e < to)
+                        .map(e -> Math.round(e * TENTHS) / TENTHS).forEach(edges::add);
+            }
+        }
         return edges;
     }
 
     private void ruler() {
-        double y = height + text * 2;
+        double y = height + text * 1.8;
         stroke(0, y, RULER, y);
         stroke(0, y - text / 2, 0, y + text / 2);
         stroke(RULER, y - text / 2, RULER, y + text / 2);
@@ -145,7 +177,8 @@ final class SheetDrawing {
 
     private void rectangle(double left, double low, double wide, double high, String fill) {
         svg.append(String.format(Locale.ROOT, "<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" fill=\"%s\""
-                + " stroke=\"black\"/>\n", mm(margin + left), mm(margin + height - low - high), mm(wide), mm(high), fill));
+                + " stroke=\"black\"/>\n", mm(margin + left), mm(margin + height - low - high), mm(wide), mm(high),
+                fill));
     }
 
     private void stroke(double x1, double y1, double x2, double y2) {

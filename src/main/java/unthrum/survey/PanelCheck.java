@@ -136,8 +136,8 @@ record PanelCheck(PanelEntry panel, String path, Places places) {
 
     private void onPanel(String key, Enum<?> kind, Optional<List<Quantity>> at) {
         if (at.isPresent() && (at.get().get(0).si() > first() || at.get().get(1).si() > second())) {
-            report(key, "a " + Words.of(kind) + " at " + pair(at.get()), "a place on the panel of " + pair(panel.size()),
-                    "");
+            report(key, "a " + Words.of(kind) + " at " + pair(at.get()),
+                    "a place on the panel of " + pair(panel.size()), "");
         }
     }
 

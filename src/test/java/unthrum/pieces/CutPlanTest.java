@@ -187,6 +187,15 @@ class CutPlanTest {
         }
 
         @Test
+        @DisplayName("of a roll counts the length that is cut off, and the rest of it is no waste")
+        void roll() {
+            MaterialCut cut = Bench.cut("nitrile-foam-10", 1, Bench.panel("side", 2000, 1000, "ribs: none")).cuts().get(0);
+            assertThat(cut.rollLength()).isCloseTo(2, within(1e-9));
+            assertThat(cut.waste()).isCloseTo(0, within(1e-9));
+            assertThat(cut.packs()).isEqualTo(1);
+        }
+
+        @Test
         @DisplayName("counts contact adhesive for both faces at 0.2 litres on a square metre of each (from memory)")
         void adhesive() {
             Supplies supplies = Bench.cut("vinyl-barrier-2-bonded", 1, Bench.panel("floor", 1000, 1000, "ribs: none"))

@@ -24,12 +24,14 @@ class PiecesPropertiesTest {
     private static final int TRIES = 60;
 
     /** A panel with up to two ribs and up to three drains and bolts at places, mm. */
-    record Drawn(int length, int width, List<Integer> ribs, List<List<Integer>> drains, String material, double coverage) {
+    record Drawn(int length, int width, List<Integer> ribs, List<List<Integer>> drains, String material,
+                 double coverage) {
 
         Plan plan() {
             List<String> keys = new ArrayList<>();
             keys.add(ribs.isEmpty() ? "ribs: none" : "ribs: [" + String.join(", ", ribs.stream()
-                    .map(at -> "{kind: bead, runs: across, at: " + at * length / 100 + " mm, width: 30 mm}").toList()) + "]");
+                    .map(at -> "{kind: bead, runs: across, at: " + at * length / 100 + " mm, width: 30 mm}").toList())
+                    + "]");
             keys.add(drains.isEmpty() ? "openings: none" : "openings: [" + String.join(", ", drains.stream()
                     .map(d -> "{kind: drain, size: 24 mm, at: [" + d.get(0) * length / 100 + " mm, "
                             + d.get(1) * width / 100 + " mm]}").toList()) + "]");
@@ -42,7 +44,8 @@ class PiecesPropertiesTest {
     Arbitrary<Drawn> panels() {
         Arbitrary<Integer> percent = Arbitraries.integers().between(0, 100);
         return Combinators.combine(Arbitraries.integers().between(150, 3500), Arbitraries.integers().between(150, 2200),
-                Arbitraries.of(List.<Integer>of(), List.of(50), List.of(30, 70)), percent.list().ofSize(2).list().ofMaxSize(2),
+                Arbitraries.of(List.<Integer>of(), List.of(50), List.of(30, 70)),
+                percent.list().ofSize(2).list().ofMaxSize(2),
                 Arbitraries.of("butyl-2", "butyl-door", "vinyl-barrier-2", "nitrile-foam-10", "open-pu-10",
                         "needle-carpet-5"),
                 Arbitraries.of(1.0, 0.5, 0.44, 0.33)).as(Drawn::new);

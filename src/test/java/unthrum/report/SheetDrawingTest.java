@@ -50,7 +50,7 @@ class SheetDrawingTest {
         return all(svg, "text").stream().map(Element::getTextContent).toList();
     }
 
-    /** Twice the area inside a path's outlines by the surveyor's formula; holes run the other way round or are taken off. */
+    /** The area inside a path's first outline less its holes. */
     private static double area(String path) {
         List<Double> areas = new ArrayList<>();
         for (String outline : path.split("M ")) {
@@ -61,6 +61,7 @@ class SheetDrawingTest {
         return areas.get(0) - areas.subList(1, areas.size()).stream().mapToDouble(a -> a).sum();
     }
 
+    /** By the surveyor's formula (Gauss's, common knowledge). */
     private static double outlineArea(String[] points) {
         double twice = 0;
         for (int i = 0; i < points.length; i++) {
