@@ -81,12 +81,13 @@ final class Assignment {
     /** What can be done on a panel that waits; all else is decided when the wait is over. */
     private StepKind whileHeld(Judgement duty, Reason reason) {
         return able(duty, reason).stream().filter(StepKind::isDoneWhileHeld).findFirst()
-                .orElseGet(() -> table.steps().stream().filter(k -> k.comesOf(Found.HOLD)).findFirst().orElseThrow());
+                .orElseGet(() -> table.steps().stream().filter(k -> k.decides()).findFirst().orElseThrow());
     }
 
     /** The step of the layer that the reason speaks of, else the last on the panel that does such work. */
     private StepKind choice(PlannedPanel panel, Judgement duty, Reason reason) {
-        List<StepKind> able = able(duty, reason).stream().filter(k -> !k.lays() || Findings.lays(k, panel)).toList();
+        List<StepKind> able = able(duty, reason).stream()
+                .filter(k -> !k.lays() || k.stage() != Stage.FIT || Findings.lays(k, panel)).toList();
         Optional<StepKind> ofItsLayer = able.stream().filter(k -> speaksOf(reason, k)).findFirst();
         return ofItsLayer.or(() -> last(able)).or(() -> last(table.steps().stream()
                 .filter(k -> Findings.lays(k, panel)).toList())).orElseThrow(() -> new IllegalStateException(
@@ -116,7 +117,8 @@ final class Assignment {
         List<Spot> spots = doing(able(duty, reason));
         spots = spots.isEmpty() ? doing(able(duty)) : spots;
         if (spots.isEmpty()) {
-            spots = List.of(new Spot(able(duty, reason).get(0), Optional.of(table.areas().get(table.areas().size() - 1))));
+            Area last = table.areas().get(table.areas().size() - 1);
+            spots = List.of(new Spot(able(duty, reason).get(0), Optional.of(last)));
         }
         spots.forEach(s -> wholeJob.computeIfAbsent(s, k -> new ArrayList<>())
                 .add(new Judgement(duty.conclusion(), List.of(reason))));

@@ -45,7 +45,8 @@ public final class JobPlanner {
         List<Edge> edges = table.edges(spots);
         List<BitSet> waitsFor = Ordering.closure(spots.size(), edges);
         List<Judgement> cautions = new Findings(plan).cautions().toList();
-        return new JobCard(plan, table, spots.stream().map(s -> step(s, assignment, cautions)).toList(), edges, waitsFor);
+        List<Step> steps = spots.stream().map(s -> step(s, assignment, cautions)).toList();
+        return new JobCard(plan, table, steps, edges, waitsFor);
     }
 
     private Step step(Spot spot, Assignment assignment, List<Judgement> dangers) {
@@ -54,7 +55,7 @@ public final class JobPlanner {
         List<Task> tasks = shares.stream().map(s -> task(kind, s)).toList();
         List<Judgement> asks = new ArrayList<>(assignment.wholeJob(spot));
         shares.forEach(s -> asks.addAll(s.asks()));
-        Supplies supplies = Supplies.of(tasks, asks);
+        Supplies supplies = Supplies.of(kind, tasks, asks);
         Set<String> panels = tasks.stream().map(Task::panel).collect(Collectors.toSet());
         List<Judgement> cautions = kind.comesOf(Found.DANGER) ? dangers
                 : dangers.stream().filter(c -> kind.runsInto(((Caution) c.conclusion()).danger(), supplies.glued()))
@@ -111,7 +112,7 @@ public final class JobPlanner {
         Optional<ThresholdEntry> least = wait.least().map(knowledge::threshold);
         Optional<ThresholdEntry> most = wait.most().map(knowledge::threshold);
         List<String> sources = Stream.of(least, most).flatMap(Optional::stream)
-                .map(t -> knowledge.sourceTitle(t.source())).distinct().toList();
+                .map(ThresholdEntry::source).distinct().toList();
         return new Pause(wait.until(), seconds(least), seconds(most), sources);
     }
 

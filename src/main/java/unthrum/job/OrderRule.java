@@ -26,6 +26,12 @@ public record OrderRule(String order, Optional<List<String>> before, List<String
                 return true;
             }
         },
+        LOWER_AREAS {
+            @Override
+            boolean holds(int first, int second, boolean secondWalkedOn) {
+                return first < second;
+            }
+        },
         SAME_STEP_IN_LOWER_AREAS {
             @Override
             boolean holds(int first, int second, boolean secondWalkedOn) {

@@ -76,6 +76,11 @@ public record StepKind(String step, Stage stage, String does, Optional<List<Work
         return layers.isPresent();
     }
 
+    /** Whether it decides on panels that wait. */
+    public boolean decides() {
+        return comesOf(Found.HOLD);
+    }
+
     boolean comesOf(Found one) {
         return found.orElse(List.of()).contains(one);
     }

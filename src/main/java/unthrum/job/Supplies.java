@@ -18,10 +18,10 @@ import unthrum.reasoning.engine.Judgement;
  */
 public record Supplies(boolean glued, boolean hot, OptionalDouble warmth) {
 
-    static Supplies of(List<Task> tasks, List<Judgement> asks) {
+    static Supplies of(StepKind kind, List<Task> tasks, List<Judgement> asks) {
         List<Material> materials = tasks.stream().flatMap(t -> Stream.concat(t.layers().stream().map(l -> l.material()),
                 t.closings().stream().flatMap(c -> c.piece().stream()))).toList();
-        boolean hot = asks.stream().anyMatch(a -> PanelWork.work(a) == Work.USE_HOT_ADHESIVE);
+        boolean hot = kind.lays() && asks.stream().anyMatch(a -> PanelWork.work(a) == Work.USE_HOT_ADHESIVE);
         return new Supplies(hot || materials.stream().anyMatch(m -> m.bonding() == Bonding.CONTACT_ADHESIVE), hot,
                 materials.stream().flatMap(m -> m.bondsFrom().stream()).mapToDouble(t -> t.si()).max());
     }

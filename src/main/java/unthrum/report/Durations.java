@@ -14,10 +14,15 @@ final class Durations {
     private Durations() {
     }
 
-    /** An estimate: to five minutes, from ten hours on to the hour. */
+    /** An estimate: to five minutes, from ten hours on to the hour, from two days on to the day. */
     static String rough(double seconds) {
-        long step = seconds >= WHOLE_HOURS_FROM ? HOUR : STEP;
+        long step = seconds >= 2 * DAY ? DAY : seconds >= WHOLE_HOURS_FROM ? HOUR : STEP;
         return exact(Math.max(step, Math.round(seconds / step) * step));
+    }
+
+    /** An amount of work: nobody works round the clock, so it is never told in days. */
+    static String hours(double seconds) {
+        return seconds >= WHOLE_HOURS_FROM ? Math.round(seconds / HOUR) + " h" : rough(seconds);
     }
 
     /** '20 min', '1 h 30 min', '2 d'; two days and more in days where they are whole, else in hours. */

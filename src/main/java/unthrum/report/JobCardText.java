@@ -23,8 +23,8 @@ public final class JobCardText {
         Page page = new Page(width, style);
         page.title(sheet.title());
         sheet.summary().forEach(line -> page.paragraph(0, line));
+        page.blank();
         for (JobSheet.Section section : sheet.sections()) {
-            page.blank();
             page.heading(section.title());
             for (Entry entry : section.entries()) {
                 entry(entry, page);

@@ -4,12 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import unthrum.job.JobCard;
-import unthrum.job.Stage;
 import unthrum.job.Step;
 import unthrum.job.Task;
 import unthrum.knowledge.Knowledge;
+import unthrum.plan.Plan;
 
 /**
  * A job card in words, as a value that text and page render alike.
@@ -47,7 +46,7 @@ public record JobSheet(String title, List<String> summary, List<Section> section
         for (int i = 0; i < card.steps().size(); i++) {
             Step step = card.steps().get(i);
             sections.computeIfAbsent(stage(step), s -> new ArrayList<>()).add(new Entry(i + 1,
-                    English.capital(step.name()), effort(step), words.lines(i), boxes(step)));
+                    English.capital(step.name()), effort(step), words.lines(i), boxes(step, card.plan())));
         }
         return new JobSheet(card.plan().survey().survey() + ": the order of work", summary(card),
                 sections.entrySet().stream().map(e -> new Section(e.getKey(), e.getValue())).toList());
@@ -57,7 +56,7 @@ public record JobSheet(String title, List<String> summary, List<Section> section
         if (card.steps().isEmpty()) {
             return List.of("Nothing is to be done on this vehicle.");
         }
-        return List.of(English.count(card.steps().size(), "step") + ", about " + Durations.rough(card.labour())
+        return List.of(English.count(card.steps().size(), "step") + ", about " + Durations.hours(card.labour())
                 + " of work in all; with hands enough and the shortest waits the job takes "
                 + Durations.rough(card.soonest()) + " from the first step to the last.",
                 "Times of work are typical figures from memory, by panel and square metre, and no promise; waits are "
@@ -80,21 +79,22 @@ public record JobSheet(String title, List<String> summary, List<Section> section
         return (step.labour() > 0 ? "about " + Durations.rough(step.labour()) : "") + people;
     }
 
-    private static List<Box> boxes(Step step) {
+    private static List<Box> boxes(Step step, Plan plan) {
         if (!step.kind().isPanelByPanel() || step.tasks().isEmpty()) {
             return List.of(new Box("done", ""));
         }
-        return step.tasks().stream().map(t -> new Box(t.panel(), what(t))).toList();
+        return step.tasks().stream().map(t -> new Box(t.panel(), what(t, step.kind().decides(), plan))).toList();
     }
 
-    private static String what(Task task) {
+    private static String what(Task task, boolean decides, Plan plan) {
         List<String> what = new ArrayList<>();
-        LayupWords words = new LayupWords(new Sentences(PlaceNames.anywhere()));
+        LayupWords words = new LayupWords(new Sentences(PlaceNames.on(
+                plan.panel(task.panel()).orElseThrow().advice().panel().facts())));
         task.layers().forEach(l -> what.add(words.piece(l)));
         task.closings().forEach(c -> what.add(words.plug(c)));
         List<String> parts = task.parts().stream().filter(p -> task.closings().stream()
                 .noneMatch(c -> c.opening().place().part().equals(p))).toList();
-        if (!parts.isEmpty() && task.layers().isEmpty()) {
+        if (!parts.isEmpty() && task.layers().isEmpty() && !decides) {
             what.add(English.andNumbered(parts));
         }
         return String.join("; ", what);

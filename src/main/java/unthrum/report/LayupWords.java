@@ -102,11 +102,7 @@ final class LayupWords {
     /** 'butyl-2 2 mm on 40 % of bays 1 and 2, 0.9 kg'. */
     String piece(Laid laid) {
         return laid.material().material() + " " + Amounts.length(laid.material().thickness().si()) + " "
-                + pieces(laid) + ", " + Amounts.mass(laid.mass());
-    }
-
-    private static String pieces(Laid laid) {
-        return new LayupWords(new Sentences(PlaceNames.anywhere())).where(laid, "all over");
+                + where(laid, "all over") + ", " + Amounts.mass(laid.mass());
     }
 
     /** 'cable hole 1 with plug-20'. */
