@@ -7,6 +7,8 @@ import java.util.Set;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import unthrum.plan.Plan;
+import unthrum.plan.PlannedPanel;
+import unthrum.reasoning.Closing;
 
 /**
  * The order of work for a plan: its steps, each after all that it waits for. Steps are counted from 0.
@@ -15,6 +17,11 @@ import unthrum.plan.Plan;
  * @param waitsFor for each step all that it waits for, straight or through others
  */
 public record JobCard(Plan plan, StepTable table, List<Step> steps, List<Edge> edges, List<BitSet> waitsFor) {
+
+    /** The holes that the job closes on a panel. */
+    public static List<Closing> closings(PlannedPanel panel) {
+        return Findings.closings(panel);
+    }
 
     /** The steps that this one waits for, less those that they wait for in turn. */
     public List<Integer> after(int step) {

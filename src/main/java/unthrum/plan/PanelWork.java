@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import unthrum.facts.Duty;
 import unthrum.facts.Duty.Work;
+import unthrum.knowledge.Standing;
 import unthrum.material.Layer;
 import unthrum.reasoning.Layup;
 import unthrum.reasoning.Verdict;
@@ -37,9 +38,14 @@ public final class PanelWork {
         return ((Duty) duty.conclusion()).work();
     }
 
+    /** Whether the panel itself asks for it, layer or none; a vent that somebody closed is opened again in any case. */
+    public static boolean standsAlone(Judgement duty) {
+        return BY_ITSELF.contains(work(duty)) || work(duty) == Work.KEEP_OPEN && duty.standing() == Standing.SAFETY;
+    }
+
     private static Optional<Judgement> applying(Judgement duty, PlannedPanel panel) {
         boolean laid = !panel.layup().isEmpty() || panel.verdict() == Verdict.HOLD;
-        if (!laid && !BY_ITSELF.contains(work(duty))) {
+        if (!laid && !standsAlone(duty)) {
             return Optional.empty();
         }
         Judgement left = new Judgement(duty.conclusion(), duty.reasons().stream()

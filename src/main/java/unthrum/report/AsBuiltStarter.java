@@ -78,6 +78,7 @@ public final class AsBuiltStarter {
         List<Judgement> duties = panel.layup().isEmpty() ? PanelWork.of(panel) : panel.asPlanned().duties();
         done(4, duties, panel.name());
         trials(panel, duties.stream().map(PanelWork::work).collect(Collectors.toSet()));
+        closed(panel, duties);
     }
 
     private void layer(Laid laid) {
@@ -132,7 +133,14 @@ public final class AsBuiltStarter {
         trial(!panel.layup().isEmpty() && facts.the(Room.class).to() != Face.NOTHING, "trim");
         trial(works.contains(Work.CHECK_TRAVEL) || works.contains(Work.KEEP_TRAVEL), "travel");
         trial(facts.all(Opening.class).anyMatch(o -> o.kind() == OpeningKind.DRAIN), "drains");
-        trial(works.contains(Work.CLOSE_HOLE) || !panel.advice().closings().isEmpty(), "closed");
+    }
+
+    private void closed(PlannedPanel panel, List<Judgement> duties) {
+        List<String> holes = Stream.concat(JobCard.closings(panel).stream().map(c -> c.opening().place().part()),
+                duties.stream().filter(d -> PanelWork.work(d) == Work.CLOSE_HOLE)
+                        .map(d -> d.conclusion().place().part())).distinct().toList();
+        trial(!holes.isEmpty(), "closed");
+        holes.forEach(hole -> line(4, MARK + "- " + hole));
     }
 
     private void trial(boolean asked, String key) {

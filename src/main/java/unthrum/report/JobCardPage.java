@@ -59,7 +59,7 @@ public final class JobCardPage {
     }
 
     private static void boxes(List<Box> boxes, StringBuilder html) {
-        html.append("<table>\n<thead><tr><th>done</th><th>what</th><th>who</th><th>when</th></tr></thead>\n<tbody>\n");
+        html.append("<table>\n<thead><tr><th>tick</th><th>what</th><th>who</th><th>when</th></tr></thead>\n<tbody>\n");
         for (Box box : boxes) {
             html.append("<tr><td class=\"panel\"><span class=\"box\"></span>").append(Markup.escaped(box.panel()))
                     .append("</td><td>").append(Markup.escaped(box.what()))
