@@ -92,8 +92,9 @@ public final class AsBuiltStarter {
         });
     }
 
+    /** To a tenth of a per cent, rounded down, so that what is laid never weighs more than what was planned. */
     private static String share(Patch patch) {
-        return String.format(Locale.ROOT, "%.0f %%", patch.coverage() * 100);
+        return String.format(Locale.ROOT, "%.1f %%", Math.floor(patch.coverage() * 1000 + 1e-6) / 10).replace(".0 %", " %");
     }
 
     private void done(int indent, List<Judgement> duties, String panel) {
