@@ -94,7 +94,7 @@ class JobCardReportTest {
         long boxes = sheet.sections().stream().flatMap(s -> s.entries().stream()).mapToLong(e -> e.boxes().size()).sum();
         assertThat(html.split("<span class=\"box\">", -1)).hasSize((int) boxes + 1);
         assertThat(sheet.sections()).allSatisfy(s -> assertThat(s.entries())
-                .allSatisfy(e -> assertThat(html).contains(Paper.escaped(e.title()))));
+                .allSatisfy(e -> assertThat(html).contains(Markup.escaped(e.title()))));
     }
 
     @ParameterizedTest
