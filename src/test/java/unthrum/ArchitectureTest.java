@@ -35,6 +35,7 @@ class ArchitectureTest {
                 .layer("drill").definedBy("unthrum.drill..")
                 .layer("cutting").definedBy("unthrum.cutting..")
                 .layer("pieces").definedBy("unthrum.pieces..")
+                .layer("job").definedBy("unthrum.job..")
                 .whereLayer("reading").mayNotAccessAnyLayer()
                 .whereLayer("physics").mayNotAccessAnyLayer()
                 .whereLayer("survey").mayOnlyAccessLayers("reading")
@@ -50,6 +51,9 @@ class ArchitectureTest {
                         "physics", "reasoning")
                 .whereLayer("drill")
                 .mayOnlyAccessLayers("reading", "survey", "material", "facts", "knowledge", "reasoning")
+                .whereLayer("job").mayNotBeAccessedByAnyLayer()
+                .whereLayer("job").mayOnlyAccessLayers("reading", "survey", "material", "facts", "knowledge",
+                        "reasoning", "plan")
                 .because("data goes one way, from the survey to the page")
                 .check(OURS);
     }

@@ -43,6 +43,9 @@ final class JobAudit {
         if (fitted.values().stream().anyMatch(f -> !f.isEmpty())) {
             plan.duties().stream().filter(j -> !ON_PANELS.contains(work(j))).forEach(this::duty);
         }
+        if (built.finished().isEmpty()) {
+            finder.found(Severity.UNPROVEN, Mistake.NOT_FINISHED, Place.VEHICLE, "finished", List.of());
+        }
         payload(totals.mass());
         over("added mass", totals.mass(), plan.totals().massLimit());
         over("mass on the roof", totals.roof(), plan.totals().roofLimit());

@@ -2,15 +2,18 @@ package unthrum.audit;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import unthrum.built.Built;
 import unthrum.built.BuiltPanel;
 import unthrum.facts.Duty.Work;
 import unthrum.facts.Place;
 import unthrum.knowledge.Knowledge;
+import unthrum.plan.PanelWork;
 import unthrum.plan.Plan;
 import unthrum.plan.PlannedPanel;
 import unthrum.reasoning.Overruled;
 import unthrum.reasoning.WeighedWant;
+import unthrum.reasoning.engine.Judgement;
 
 /** Audits one panel. */
 final class PanelAudit {
@@ -45,10 +48,12 @@ final class PanelAudit {
     }
 
     private void notRecorded() {
-        boolean asks = !planned.layup().isEmpty() || !planned.advice().closings().isEmpty();
+        List<Judgement> work = PanelWork.of(planned);
+        boolean asks = !planned.layup().isEmpty() || !planned.advice().closings().isEmpty() || !work.isEmpty();
         if (asks) {
-            finder.found(Severity.UNPROVEN, Mistake.NOT_RECORDED, Place.of(planned.name()), "layers",
-                    planned.advice().wants().stream().filter(WeighedWant::stands).map(WeighedWant::judgement).toList());
+            finder.found(Severity.UNPROVEN, Mistake.NOT_RECORDED, Place.of(planned.name()), "layers", Stream.concat(
+                    planned.advice().wants().stream().filter(WeighedWant::stands).map(WeighedWant::judgement),
+                    work.stream()).toList());
         }
     }
 

@@ -1,11 +1,9 @@
 package unthrum.audit;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 import unthrum.audit.Proof.Degree;
 import unthrum.built.BuiltPanel;
@@ -16,6 +14,7 @@ import unthrum.facts.Place;
 import unthrum.facts.Veto;
 import unthrum.knowledge.Standing;
 import unthrum.material.Layer;
+import unthrum.plan.PanelWork;
 import unthrum.plan.PlannedPanel;
 import unthrum.reading.Dimension;
 import unthrum.reading.Words;
@@ -25,11 +24,6 @@ import unthrum.survey.Tap;
 
 /** Holds the work on one panel against its duties: done and shown, said, unsaid, or known not to be done. */
 final class WorkAudit {
-    /** Work that the panel itself asks for, whether a layer comes on it or not. */
-    private static final Set<Work> OF_THE_PANEL = EnumSet.of(Work.TEST_OLD_LAYER, Work.REPAIR, Work.CURE_RUST,
-            Work.CLEAR_DRAIN, Work.REFIT_SHIELD, Work.FIX_RATTLE, Work.REMOVE_OLD_LAYER, Work.CLOSE_HOLE,
-            Work.KEEP_OPEN, Work.TELL_OWNER);
-
     private final PlannedPanel planned;
     private final BuiltPanel built;
     private final Fitted fitted;
@@ -86,7 +80,7 @@ final class WorkAudit {
     List<Judgement> due() {
         boolean waits = fitted.isEmpty() && planned.advice().verdict() == Verdict.HOLD;
         return planned.advice().duties(fitted::has).stream()
-                .filter(j -> !fitted.isEmpty() || OF_THE_PANEL.contains(work(j)))
+                .filter(j -> !fitted.isEmpty() || PanelWork.standsAlone(j))
                 .filter(j -> !waits || j.standing() == Standing.SAFETY).filter(j -> !isFound(j)).toList();
     }
 

@@ -10,7 +10,7 @@ import unthrum.reading.Says;
 @Says("What was fitted to a surveyed vehicle, with what proves it")
 public record Built(
         @Says("The survey's file, as seen from this one") String of,
-        @Says("The last day of the work") LocalDate finished,
+        @Says("The last day of the work; unknown while it goes on") Optional<LocalDate> finished,
         @Says("Who did the work, where an entry names nobody else") Optional<String> who,
         @Says("Whether somebody says that all is done; a bare word proves nothing") Optional<Boolean> allDone,
         @Says("Every panel that was worked on") List<BuiltPanel> panels,

@@ -31,7 +31,7 @@ final class BuiltCheck {
 
     void all() {
         if (places.sound("finished")) {
-            day("finished", Optional.of(built.finished()));
+            day("finished", built.finished());
         }
         if (places.sound("sign off")) {
             built.signOff().ifPresent(s -> day("sign off.when", Optional.of(s.when())));

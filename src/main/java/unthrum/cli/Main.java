@@ -22,6 +22,7 @@ public final class Main {
         COMMANDS.put("why", Why::new);
         COMMANDS.put("ask", Ask::new);
         COMMANDS.put("cut", Cut::new);
+        COMMANDS.put("jobcard", JobCardCommand::new);
         COMMANDS.put("audit", AuditJob::new);
         COMMANDS.put("compare", Compare::new);
         COMMANDS.put("handover", HandOver::new);

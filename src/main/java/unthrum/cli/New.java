@@ -2,8 +2,6 @@ package unthrum.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -41,29 +39,9 @@ final class New implements Callable<Integer> {
         if (file.equals("-")) {
             surroundings.printUtf8(new String(starter, StandardCharsets.UTF_8));
         } else {
-            write(Path.of(file), starter);
+            Written.anew(Path.of(file), starter);
             surroundings.err().println("Wrote " + file + ". Fill in what you measure, then: unthrum advise " + file);
         }
         return ExitCode.DONE.code();
-    }
-
-    /** Writes beside the file and moves it into place, so that there is never half a file. */
-    private static void write(Path file, byte[] bytes) throws IOException {
-        if (Files.exists(file)) {
-            throw new WrongUse(file + " is there already; nothing was written");
-        }
-        Path folder = file.toAbsolutePath().getParent();
-        if (!Files.isDirectory(folder)) {
-            throw new WrongUse("no folder " + folder + "; nothing was written");
-        }
-        Path beside = Files.createTempFile(folder, ".unthrum", ".part");
-        try {
-            Files.write(beside, bytes);
-            Files.createLink(file, beside);
-        } catch (FileAlreadyExistsException e) {
-            throw new WrongUse(file + " is there already; nothing was written");
-        } finally {
-            Files.deleteIfExists(beside);
-        }
     }
 }

@@ -101,6 +101,12 @@ public final class Knowledge {
         return thresholds.values();
     }
 
+    /** The entry of a number by its id; an unknown id is a defect. */
+    public ThresholdEntry threshold(String id) {
+        number(id);
+        return thresholds.get(id);
+    }
+
     public Collection<Threshold> numbers() {
         return numbers.values();
     }

@@ -23,7 +23,7 @@ public final class AuditJson {
     public static String of(Audit audit) {
         Sentences sentences = new Sentences(PlaceNames.anywhere());
         return Json.write(Json.object("format", FORMAT, "kind", "audit", "survey", audit.plan().survey().survey(),
-                "finished", audit.built().finished().toString(), "release", Words.of(audit.release()),
+                "finished", audit.built().finished().map(LocalDate::toString), "release", Words.of(audit.release()),
                 "digest", audit.digest(), "counts", counts(audit),
                 "findings", audit.findings().stream().map(f -> finding(f, sentences)).toList(),
                 "panels", audit.panels().stream().map(AuditJson::panel).toList(), "totals", totals(audit.totals())));

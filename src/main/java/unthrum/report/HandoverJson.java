@@ -1,5 +1,6 @@
 package unthrum.report;
 
+import java.time.LocalDate;
 import java.util.Map;
 import unthrum.audit.Audit;
 import unthrum.reading.Words;
@@ -15,7 +16,7 @@ public final class HandoverJson {
     public static String of(Audit audit) {
         HandoverSheet sheet = HandoverSheet.of(audit);
         return Json.write(Json.object("format", FORMAT, "kind", "handover", "title", sheet.title(),
-                "finished", audit.built().finished().toString(), "by", audit.built().who(),
+                "finished", audit.built().finished().map(LocalDate::toString), "by", audit.built().who(),
                 "release", Words.of(audit.release()), "digest", audit.digest(),
                 "sections", sheet.sections().stream().map(HandoverJson::section).toList()));
     }

@@ -60,8 +60,8 @@ public record HandoverSheet(String title, String subtitle, List<Section> section
         String by = built.who().map(w -> ", by " + w).orElse("");
         String signed = built.signOff().filter(s -> s.digest().equals(audit.digest()))
                 .map(s -> " Signed by " + s.who() + " on " + s.when() + ".").orElse("");
-        return new HandoverSheet(audit.plan().survey().survey(), "Finished on " + built.finished() + by + "." + signed,
-                sections);
+        String finished = built.finished().map(day -> "Finished on " + day).orElse("Not finished yet");
+        return new HandoverSheet(audit.plan().survey().survey(), finished + by + "." + signed, sections);
     }
 
     private static void add(List<Section> sections, Topic topic, List<String> lines) {

@@ -99,6 +99,19 @@ final class LayupWords {
         return byShare;
     }
 
+    /** 'butyl-2 2 mm on 40 % of bays 1 and 2, 0.9 kg'. */
+    String piece(Laid laid) {
+        return laid.material().material() + " " + Amounts.length(laid.material().thickness().si()) + " "
+                + where(laid, "all over") + ", " + Amounts.mass(laid.mass());
+    }
+
+    /** 'cable hole 1 with plug-20'. */
+    String plug(Closing closing) {
+        String piece = closing.piece().map(Material::material).orElse("a plate of its own");
+        return closing.opening().place().part() + " with " + piece
+                + (closing.count() > 1 ? ", " + closing.count() + " of them" : "");
+    }
+
     /** 'Close cable hole 1 with plug-20', with how many when there are several. */
     String closing(Closing closing) {
         String hole = sentences.place(closing.want().place());

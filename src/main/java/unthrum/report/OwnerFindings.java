@@ -74,6 +74,7 @@ final class OwnerFindings {
             case COVERAGE_UNKNOWN -> "nobody has written down how much of it is covered";
             case NOTHING_ASKS_FOR_IT -> layer(f) + " lies there though nothing asks for it";
             case DIFFERS_FROM_PLAN -> "it was done otherwise than planned, and nobody wrote why";
+            case NOT_FINISHED -> "the workshop has not written down yet that the work is finished";
             case NOT_RECORDED -> "nobody has written down what was fitted there";
             case STILL_RINGS -> "it still rings when tapped, so the treatment does not work there yet";
             case TRIM_STANDS_OFF -> "the trim does not sit as it did before";

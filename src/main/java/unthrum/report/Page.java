@@ -93,8 +93,13 @@ final class Page {
         List<Row> all = new ArrayList<>();
         all.add(new Row(columns.stream().map(Column::head).toList(), style::heading));
         all.addAll(rows);
-        int[] widths = widths(indent, columns, all);
-        all.forEach(row -> row(indent, row, columns, widths));
+        rows(indent, columns, all);
+    }
+
+    /** Rows of cells in columns without heads. */
+    void rows(int indent, List<Column> columns, List<Row> rows) {
+        int[] widths = widths(indent, columns, rows);
+        rows.forEach(row -> row(indent, row, columns, widths));
     }
 
     private int[] widths(int indent, List<Column> columns, List<Row> rows) {

@@ -8,6 +8,7 @@ import unthrum.facts.Limit;
 import unthrum.facts.Panel;
 import unthrum.knowledge.RuleCard;
 import unthrum.plan.LeftOut;
+import unthrum.plan.PanelWork;
 import unthrum.plan.PlannedPanel;
 import unthrum.reading.Dimension;
 import unthrum.reading.Words;

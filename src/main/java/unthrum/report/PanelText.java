@@ -13,6 +13,7 @@ import unthrum.facts.Question;
 import unthrum.facts.Veto;
 import unthrum.material.Layer;
 import unthrum.plan.LeftOut;
+import unthrum.plan.PanelWork;
 import unthrum.plan.PlannedPanel;
 import unthrum.reading.Words;
 import unthrum.reasoning.Closing;

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import unthrum.facts.Question;
 import unthrum.plan.Plan;
+import unthrum.plan.PanelWork;
 import unthrum.plan.PlannedPanel;
 import unthrum.reading.Words;
 import unthrum.reasoning.Verdict;

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import unthrum.knowledge.RuleCard;
 import unthrum.plan.Plan;
+import unthrum.plan.PanelWork;
 import unthrum.plan.PlannedPanel;
 import unthrum.reasoning.Verdict;
 import unthrum.reasoning.engine.Judgement;

@@ -34,7 +34,7 @@ public final class SoundJob {
     }
 
     public static Built of(Plan plan) {
-        return new Built("survey.yaml", DAY, Optional.of("A. Fitter"), Optional.empty(),
+        return new Built("survey.yaml", Optional.of(DAY), Optional.of("A. Fitter"), Optional.empty(),
                 plan.panels().stream().map(SoundJob::panel).toList(), Optional.of(done(plan.duties())),
                 Optional.empty(), Optional.empty(), Optional.empty());
     }

@@ -235,4 +235,69 @@ class JobCommandsTest {
             assertThat(run("compare", SURVEY).code()).isEqualTo(2);
         }
     }
+
+    @Nested
+    @DisplayName("jobcard")
+    class JobCardCommandTest {
+        @Test
+        @DisplayName("prints the steps as text or JSON by its schema")
+        void prints() throws IOException {
+            Ended text = run("jobcard", SURVEY);
+            assertThat(text.code()).isZero();
+            assertThat(text.err()).isEmpty();
+            assertThat(text.out()).startsWith("Old pick-up, stripped to the shell: the order of work")
+                    .containsSubsequence("2 Make safe", "Fitting, from the top down", "The floor, last", "Hand over");
+            JsonNode json = new ObjectMapper().readTree(run("jobcard", SURVEY, "--json").out());
+            assertThat(JsonSchemaFactory.getInstance(VersionFlag.V202012).getSchema(run("schema", "jobcard").out())
+                    .validate(json)).isEmpty();
+        }
+
+        @Test
+        @DisplayName("starts an as-built file that names its survey from where it lies, and audits as unproven")
+        void starts(@TempDir Path folder) throws IOException {
+            Path built = Files.createDirectory(folder.resolve("jobs")).resolve("built.yaml");
+            Path survey = Files.copy(Path.of(SURVEY), folder.resolve("survey.yaml"));
+            Path page = folder.resolve("card.html");
+            Ended ended = run("jobcard", survey.toString(), "--as-built", built.toString(), "--page", page.toString());
+            assertThat(ended.code()).isZero();
+            assertThat(ended.out()).isEmpty();
+            assertThat(Files.readString(built)).contains("of: \"../survey.yaml\"", "finished: unknown");
+            assertThat(Files.readString(page)).startsWith("<!DOCTYPE html>");
+            Ended audit = run("audit", built.toString(), "--fail-on", "unproven");
+            assertThat(audit.code()).isEqualTo(1);
+            assertThat(audit.out().lines().toList().get(1)).matches("Do not release\\. Found: \\d+ unproven\\.");
+            assertThat(run("handover", built.toString()).out()).contains("Not finished yet");
+            assertThat(new ObjectMapper().readTree(run("audit", built.toString(), "--json").out()).has("finished")).isFalse();
+        }
+
+        @Test
+        @DisplayName("writes over no as-built file, and writes nothing when one of its targets cannot be written")
+        void neverOver(@TempDir Path folder) throws IOException {
+            Path built = Files.writeString(folder.resolve("built.yaml"), "mine");
+            Path page = folder.resolve("card.html");
+            Ended ended = run("jobcard", SURVEY, "--as-built", built.toString(), "--page", page.toString());
+            assertThat(ended.code()).isEqualTo(2);
+            assertThat(ended.err()).contains("is there already; nothing was written");
+            assertThat(Files.readString(built)).isEqualTo("mine");
+            assertThat(page).doesNotExist();
+            Path other = folder.resolve("other.yaml");
+            assertThat(run("jobcard", SURVEY, "--as-built", other.toString(), "--page", folder.toString()).code()).isEqualTo(2);
+            assertThat(other).doesNotExist();
+            assertThat(folder).isDirectoryNotContaining("glob:**.part");
+        }
+
+        @Test
+        @DisplayName("takes a shop's own steps, and refuses an order that goes in a circle with the habits that make it")
+        void ownSteps(@TempDir Path folder) throws IOException {
+            String shipped = Files.readString(Path.of("rules", "steps.yaml"));
+            Path mine = Files.writeString(folder.resolve("mine.yaml"), shipped.replace("people: 2", "people: 3"));
+            assertThat(run("jobcard", SURVEY, "--steps", mine.toString()).out()).contains("3 people");
+            Files.writeString(mine, shipped.replace("apart:\n\n", "  - {order: order/mine, before: [hand over], "
+                    + "then: [make safe], where: everywhere, because: x, source: common-practice}\n\napart:\n\n"));
+            Ended circle = run("jobcard", SURVEY, "--steps", mine.toString());
+            assertThat(circle.code()).isEqualTo(2);
+            assertThat(circle.out()).isEmpty();
+            assertThat(circle.err()).contains("mine.yaml:", "a circle", "order/mine", "order/hand-over-last");
+        }
+    }
 }

@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import unthrum.job.StepTable;
 import unthrum.material.Catalogue;
 import unthrum.survey.Zone;
 
@@ -25,6 +26,7 @@ class KnowledgeFilesTest {
 
     private static final Knowledge KNOWLEDGE = Knowledge.load();
     private static final List<RuleText> RULES = RuleText.shipped();
+    private static final StepTable STEPS = StepTable.load(KNOWLEDGE);
     private static final String PROGRAM = program();
 
     private static String program() {
@@ -57,6 +59,8 @@ class KnowledgeFilesTest {
         private static Set<String> used() {
             Set<String> used = all("number\\(\"([^\"]+)\"\\)", PROGRAM);
             RULES.forEach(r -> used.addAll(r.thresholds().values()));
+            STEPS.steps().stream().flatMap(s -> s.waits().stream()).flatMap(List::stream)
+                    .flatMap(w -> Stream.concat(w.least().stream(), w.most().stream())).forEach(used::add);
             for (Weight weight : Weight.values()) {
                 used.add(weight.threshold());
             }
@@ -64,7 +68,7 @@ class KnowledgeFilesTest {
         }
 
         @Test
-        @DisplayName("is used by a rule, by a computation or as a weight, and each that is used is there")
+        @DisplayName("is used by a rule, by a computation, as a weight or as a wait, and each that is used is there")
         void used_and_there() {
             assertThat(KNOWLEDGE.thresholds().stream().map(ThresholdEntry::threshold))
                     .containsExactlyInAnyOrderElementsOf(USED);
@@ -85,7 +89,7 @@ class KnowledgeFilesTest {
         @DisplayName("for rules stands under a subject of the rules")
         void subject() {
             Set<String> subjects = RULES.stream().map(RuleText::subject).collect(Collectors.toSet());
-            subjects.addAll(List.of("weight", "usual", "enough", "audit", "cutting"));
+            subjects.addAll(List.of("weight", "usual", "enough", "audit", "cutting", "job"));
             assertThat(KNOWLEDGE.thresholds()).allSatisfy(t -> assertThat(subjects)
                     .contains(t.threshold().substring(0, t.threshold().indexOf('/'))));
         }

@@ -1,0 +1,73 @@
+package unthrum.job;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.stream.Stream;
+import unthrum.facts.Opening;
+import unthrum.facts.Panel;
+import unthrum.facts.Room;
+import unthrum.job.Assignment.Share;
+import unthrum.job.StepKind.Found;
+import unthrum.plan.Plan;
+import unthrum.plan.PlannedPanel;
+import unthrum.reasoning.Closing;
+import unthrum.reasoning.Verdict;
+import unthrum.reasoning.derive.PanelFacts;
+import unthrum.reasoning.engine.Judgement;
+import unthrum.survey.Face;
+import unthrum.survey.OpeningKind;
+import unthrum.survey.Zone;
+
+/** What of a plan brings steps about beside its duties. */
+record Findings(Plan plan) {
+
+    /** Whether the plan lays or closes anything. */
+    boolean isAnythingDone() {
+        return plan.panels().stream().anyMatch(p -> !p.layup().isEmpty() || !closings(p).isEmpty());
+    }
+
+    boolean isDangerous() {
+        return cautions().findAny().isPresent();
+    }
+
+    /** Every danger of the job: those of the whole vehicle, then panel by panel. */
+    Stream<Judgement> cautions() {
+        return Stream.concat(plan.cautions().stream(), plan.panels().stream().flatMap(p -> p.advice().cautions().stream()));
+    }
+
+    /** In the survey's order. */
+    List<Share> inOrder(Collection<Share> shares) {
+        return plan.panels().stream().flatMap(p -> shares.stream().filter(s -> s.panel() == p)).toList();
+    }
+
+    static Zone zone(PlannedPanel panel) {
+        return panel.advice().panel().facts().the(Panel.class).zone();
+    }
+
+    static boolean lays(StepKind kind, PlannedPanel panel) {
+        return panel.layup().layers().stream().anyMatch(l -> kind.lays(l.layer()));
+    }
+
+    static boolean bringsAbout(StepKind kind, PlannedPanel panel) {
+        return kind.found().orElse(List.of()).stream().anyMatch(f -> isFound(f, panel));
+    }
+
+    private static boolean isFound(Found found, PlannedPanel panel) {
+        PanelFacts facts = panel.advice().panel().facts();
+        return switch (found) {
+            case LAYER -> !panel.layup().isEmpty();
+            case CLOSING -> !closings(panel).isEmpty();
+            case COVER -> !panel.layup().isEmpty() && facts.the(Room.class).to() != Face.NOTHING;
+            case DRAIN -> facts.all(Opening.class).anyMatch(o -> o.kind() == OpeningKind.DRAIN);
+            case HOLD -> panel.verdict() == Verdict.HOLD;
+            case JOB, DANGER -> false;
+        };
+    }
+
+    /** The holes that the plan closes; on a panel that waits none is. */
+    static List<Closing> closings(PlannedPanel panel) {
+        return panel.verdict() == Verdict.HOLD ? List.of() : panel.advice().closings().stream()
+                .filter(c -> panel.leftOut().stream().noneMatch(l -> l.patch().place().equals(c.opening().place())))
+                .toList();
+    }
+}

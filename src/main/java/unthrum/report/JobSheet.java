@@ -1,0 +1,102 @@
+package unthrum.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import unthrum.job.JobCard;
+import unthrum.job.Step;
+import unthrum.job.Task;
+import unthrum.knowledge.Knowledge;
+import unthrum.plan.Plan;
+
+/**
+ * A job card in words, as a value that text and page render alike.
+ *
+ * @param summary what the job adds up to, and on what that rests
+ */
+public record JobSheet(String title, List<String> summary, List<Section> sections) {
+
+    /** The steps of one stage. */
+    public record Section(String title, List<Entry> entries) {
+    }
+
+    /**
+     * One step.
+     *
+     * @param number counted from 1
+     * @param effort how long and how many people
+     * @param lines  what to do and to mind
+     * @param boxes  what to tick, with room for who and when
+     */
+    public record Entry(int number, String title, String effort, List<Line> lines, List<Box> boxes) {
+    }
+
+    /** A labelled paragraph. */
+    public record Line(String label, String text) {
+    }
+
+    /** One thing to tick off. */
+    public record Box(String panel, String what) {
+    }
+
+    public static JobSheet of(JobCard card, Knowledge knowledge) {
+        Map<String, List<Entry>> sections = new LinkedHashMap<>();
+        StepWords words = new StepWords(card, knowledge);
+        for (int i = 0; i < card.steps().size(); i++) {
+            Step step = card.steps().get(i);
+            sections.computeIfAbsent(stage(step), s -> new ArrayList<>()).add(new Entry(i + 1,
+                    English.capital(step.name()), effort(step), words.lines(i), boxes(step, card.plan())));
+        }
+        return new JobSheet(card.plan().survey().survey() + ": the order of work", summary(card),
+                sections.entrySet().stream().map(e -> new Section(e.getKey(), e.getValue())).toList());
+    }
+
+    private static List<String> summary(JobCard card) {
+        if (card.steps().isEmpty()) {
+            return List.of("Nothing is to be done on this vehicle.");
+        }
+        return List.of(English.count(card.steps().size(), "step") + ", about " + Durations.hours(card.labour())
+                + " of work in all; with hands enough and the shortest waits the job takes "
+                + Durations.rough(card.soonest()) + " from the first step to the last.",
+                "Times of work are typical figures from memory, by panel and square metre, and no promise; waits are "
+                + "overridden by the label of the product at hand. Steps are taken in the order of their numbers; "
+                + "those named as side by side may run at the same time.");
+    }
+
+    private static String stage(Step step) {
+        return switch (step.kind().stage()) {
+            case MAKE_READY -> "Making ready";
+            case CLEAN -> "Cleaning";
+            case CUT -> "Pieces";
+            case FIT -> step.isUnderfoot() ? "The floor, last" : "Fitting, from the top down";
+            case PROVE -> "Proof";
+        };
+    }
+
+    private static String effort(Step step) {
+        String people = step.people() > 1 ? ", " + step.people() + " people" : "";
+        return (step.labour() > 0 ? "about " + Durations.rough(step.labour()) : "") + people;
+    }
+
+    private static List<Box> boxes(Step step, Plan plan) {
+        if (!step.kind().isPanelByPanel() || step.tasks().isEmpty()) {
+            return List.of(new Box("done", ""));
+        }
+        return step.tasks().stream().map(t -> new Box(t.panel(), what(t, step.kind().decides(), plan))).toList();
+    }
+
+    private static String what(Task task, boolean decides, Plan plan) {
+        List<String> what = new ArrayList<>();
+        LayupWords words = new LayupWords(new Sentences(PlaceNames.on(
+                plan.panel(task.panel()).orElseThrow().advice().panel().facts())));
+        task.layers().forEach(l -> what.add(words.piece(l)));
+        task.closings().forEach(c -> what.add(words.plug(c)));
+        List<String> parts = task.parts().stream().filter(p -> task.closings().stream()
+                .noneMatch(c -> c.opening().place().part().equals(p))).toList();
+        if (!parts.isEmpty() && task.layers().isEmpty() && !decides) {
+            what.add(English.andNumbered(parts));
+        }
+        return String.join("; ", what);
+    }
+}
