@@ -35,6 +35,9 @@ class ArchitectureTest {
                 .layer("drill").definedBy("unthrum.drill..")
                 .layer("cutting").definedBy("unthrum.cutting..")
                 .layer("pieces").definedBy("unthrum.pieces..")
+                .layer("built").definedBy("unthrum.built..")
+                .layer("audit").definedBy("unthrum.audit..")
+                .layer("compare").definedBy("unthrum.compare..")
                 .whereLayer("reading").mayNotAccessAnyLayer()
                 .whereLayer("physics").mayNotAccessAnyLayer()
                 .whereLayer("survey").mayOnlyAccessLayers("reading")
@@ -50,6 +53,10 @@ class ArchitectureTest {
                         "physics", "reasoning")
                 .whereLayer("drill")
                 .mayOnlyAccessLayers("reading", "survey", "material", "facts", "knowledge", "reasoning")
+                .whereLayer("built").mayOnlyAccessLayers("reading", "survey", "material", "facts", "knowledge",
+                        "reasoning")
+                .whereLayer("audit").mayOnlyBeAccessedByLayers("compare")
+                .whereLayer("compare").mayNotBeAccessedByAnyLayer()
                 .because("data goes one way, from the survey to the page")
                 .check(OURS);
     }
