@@ -36,6 +36,9 @@ class ArchitectureTest {
                 .layer("cutting").definedBy("unthrum.cutting..")
                 .layer("pieces").definedBy("unthrum.pieces..")
                 .layer("job").definedBy("unthrum.job..")
+                .layer("built").definedBy("unthrum.built..")
+                .layer("audit").definedBy("unthrum.audit..")
+                .layer("compare").definedBy("unthrum.compare..")
                 .whereLayer("reading").mayNotAccessAnyLayer()
                 .whereLayer("physics").mayNotAccessAnyLayer()
                 .whereLayer("survey").mayOnlyAccessLayers("reading")
@@ -54,6 +57,10 @@ class ArchitectureTest {
                 .whereLayer("job").mayNotBeAccessedByAnyLayer()
                 .whereLayer("job").mayOnlyAccessLayers("reading", "survey", "material", "facts", "knowledge",
                         "reasoning", "plan")
+                .whereLayer("built").mayOnlyAccessLayers("reading", "survey", "material", "facts", "knowledge",
+                        "reasoning")
+                .whereLayer("audit").mayOnlyBeAccessedByLayers("compare")
+                .whereLayer("compare").mayNotBeAccessedByAnyLayer()
                 .because("data goes one way, from the survey to the page")
                 .check(OURS);
     }

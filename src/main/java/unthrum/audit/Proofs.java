@@ -31,7 +31,7 @@ import unthrum.survey.OpeningKind;
  */
 final class Proofs {
     /** Work that keeps layers off a part. */
-    private static final Set<Work> STOPS_SHORT =
+    static final Set<Work> STOPS_SHORT =
             EnumSet.of(Work.PUNCH_CLEARANCE, Work.KEEP_CLEAR, Work.CUT_ALONG_EDGE, Work.KEEP_OPEN);
 
     private final Built built;

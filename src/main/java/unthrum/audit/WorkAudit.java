@@ -84,9 +84,13 @@ final class WorkAudit {
                 .filter(j -> !waits || j.standing() == Standing.SAFETY).filter(j -> !isFound(j)).toList();
     }
 
-    /** Whether a finding on the layers says it already: over a part that stays bare, or over what had to be cured. */
+    /**
+     * Whether a finding on the layers says it already: over a part that stays bare, or over what had to be cured. What
+     * a trial shows, such as a drain that does not run, is known besides.
+     */
     private boolean isFound(Judgement duty) {
         return finder.findings().stream().anyMatch(f -> f.mistake() == Mistake.LAYER_WHERE_NONE_MAY_BE
+                && Proofs.STOPS_SHORT.contains(work(duty))
                 && f.place().equals(duty.conclusion().place()) && !f.place().isWholePanel()
                 || f.mistake() == Mistake.COVERED_BEFORE_READY && f.against().contains(duty));
     }

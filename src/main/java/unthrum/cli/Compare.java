@@ -36,7 +36,8 @@ final class Compare implements Runnable {
 
     private final Surroundings surroundings;
 
-    @Parameters(index = "0", paramLabel = "A", description = "A survey, an as-built file, or a folder of surveys of past jobs.")
+    @Parameters(index = "0", paramLabel = "A",
+            description = "A survey, an as-built file, or a folder of surveys of past jobs.")
     private Path first;
 
     @Parameters(index = "1", paramLabel = "B", arity = "0..1", description = "A survey or an as-built file.")
@@ -156,7 +157,8 @@ final class Compare implements Runnable {
         if (json) {
             surroundings.printUtf8(ComparisonJson.of(comparison, catalogue.currency()));
         } else {
-            surroundings.print(ComparisonText.of(comparison, look.width(surroundings), look.style(surroundings)) + "\n");
+            surroundings.print(ComparisonText.of(comparison, look.width(surroundings), look.style(surroundings))
+                    + "\n");
         }
     }
 }

@@ -62,7 +62,8 @@ public record Side(String title, Survey survey, List<PanelSide> panels, Effects 
         Map<String, Layup> fitted = audit.panels().stream()
                 .collect(Collectors.toMap(AuditedPanel::name, AuditedPanel::fitted));
         Effects effects = new EffectCalculator(knowledge, plan.survey(), plan.vehicle()).of(plan.panels().stream()
-                .map(p -> new Treated(p.advice().panel().facts(), fitted.get(p.name()), closed(audit.built(), p.name())))
+                .map(p -> new Treated(p.advice().panel().facts(), fitted.get(p.name()),
+                        closed(audit.built(), p.name())))
                 .toList());
         List<PanelSide> panels = plan.panels().stream().map((PlannedPanel p) -> new PanelSide(entries.get(p.name()),
                 Optional.empty(), fitted.get(p.name()), p.advice().panel().judgements(), List.of(),

@@ -23,7 +23,8 @@ public final class JobsComparedText {
         page.title(English.count(jobs.size(), "job") + ", " + (altered.isEmpty() ? "none" : altered.size())
                 + " treated otherwise");
         page.table(0, COLUMNS, jobs.stream().map(j -> new Row(List.of(j.before().title(),
-                String.valueOf(outcomes(j)), ComparisonText.mass(j.mass()), ComparisonText.money(j.price())))).toList());
+                String.valueOf(outcomes(j)), ComparisonText.mass(j.mass()), ComparisonText.money(j.price()))))
+                .toList());
         return page.toString();
     }
 

@@ -27,7 +27,8 @@ final class OverruleText {
             case COUNTS -> English.sentence("set aside by " + by + why) + " " + speaks(o);
             case NO_REASON -> "Not set aside, since " + by + " gave no reason. " + speaks(o);
             case TOO_STRONG -> English.sentence("not set aside, though " + by + " wished it" + why)
-                    + " No judgement sets aside what stands on " + o.rule().map(r -> Words.of(r.standing())).orElseThrow()
+                    + " No judgement sets aside what stands on "
+                    + o.rule().map(r -> Words.of(r.standing())).orElseThrow()
                     + ". " + speaks(o);
             case POINTLESS -> English.sentence("the rule that " + by + " set aside does not speak here" + why)
                     + " Strike it, or look whether the facts are still right.";

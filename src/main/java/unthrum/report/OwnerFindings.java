@@ -1,6 +1,7 @@
 package unthrum.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,7 @@ import unthrum.facts.Duty.Work;
 import unthrum.facts.Hold;
 import unthrum.facts.Limit;
 import unthrum.facts.Place;
+import unthrum.material.Layer;
 import unthrum.reading.Words;
 
 /** What an audit found, told to the owner: what is wrong and what the workshop owes, without the trade's words. */
@@ -69,8 +71,8 @@ final class OwnerFindings {
             case USELESS_ALONE -> layer(f) + " needs another layer with it, and that one is missing";
             case COVERED_BEFORE_READY -> "it was covered before what waited under it was put right ("
                     + English.and(obstacles(f)) + "), and must be opened again";
-            case WANTED_LAYER_MISSING -> "a layer that was planned there is missing (" + f.what() + ")";
-            case COVERS_TOO_LITTLE -> "less is covered than was planned (" + f.what() + ")";
+            case WANTED_LAYER_MISSING -> "still without what was planned, " + planned(f);
+            case COVERS_TOO_LITTLE -> "covered less than was planned with " + planned(f);
             case COVERAGE_UNKNOWN -> "nobody has written down how much of it is covered";
             case NOTHING_ASKS_FOR_IT -> layer(f) + " lies there though nothing asks for it";
             case DIFFERS_FROM_PLAN -> "it was done otherwise than planned, and nobody wrote why";
@@ -99,13 +101,21 @@ final class OwnerFindings {
     private Optional<String> tried(Finding f) {
         Optional<BuiltPanel> panel = audit.built().panel(f.place().panel());
         Set<Work> works = conclusions(f, Duty.class).map(Duty::work).collect(Collectors.toSet());
-        if (works.contains(Work.CHECK_DRAINS) && panel.flatMap(BuiltPanel::drains).equals(Optional.of(Drains.BLOCKED))) {
+        if (works.contains(Work.CHECK_DRAINS)
+                && panel.flatMap(BuiltPanel::drains).equals(Optional.of(Drains.BLOCKED))) {
             return Optional.of("water does not run out of the drains");
         }
-        if (works.contains(Work.CHECK_TRAVEL) && panel.flatMap(BuiltPanel::travel).equals(Optional.of(Travel.TOUCHES))) {
+        if (works.contains(Work.CHECK_TRAVEL)
+                && panel.flatMap(BuiltPanel::travel).equals(Optional.of(Travel.TOUCHES))) {
             return Optional.of("something that moves touches what was fitted");
         }
         return Optional.empty();
+    }
+
+    /** A missing layer is named by its kind. */
+    private static String planned(Finding f) {
+        return Arrays.stream(Layer.values()).filter(l -> l.word().equals(f.what())).map(OwnerWords::purpose).findFirst()
+                .orElse(f.what());
     }
 
     /** A hole is closed for the sake of a want too, where no rule names the work. */

@@ -49,7 +49,11 @@ final class OwnerWords {
 
     /** What a layer is for, with its material. */
     static String layer(Laid laid) {
-        String where = switch (laid.layer()) {
+        return purpose(laid.layer()) + " (" + laid.material().material() + ")";
+    }
+
+    static String purpose(Layer layer) {
+        return switch (layer) {
             case DAMPING -> "patches against ringing";
             case DECOUPLER -> "soft foam as a cushion";
             case BARRIER -> "a heavy sheet against noise from outside";
@@ -57,9 +61,8 @@ final class OwnerWords {
             case ABSORBER -> "a layer that swallows sound";
             case WEAR_FACE -> "a face to walk and load on";
             case HEAT_SHIELD -> "a heat shield";
-            case SEAL, ANY -> laid.layer().word();
+            case SEAL, ANY -> layer.word();
         };
-        return where + " (" + laid.material().material() + ")";
     }
 
     /** Panels that need nothing stand together; the others each with the first reason. */
@@ -78,7 +81,9 @@ final class OwnerWords {
         Sentences sentences = new Sentences(PlaceNames.on(p.advice().panel().facts()));
         Stream<Judgement> against = Stream.concat(p.advice().holds().stream(),
                 p.advice().outvoted().stream().map(WeighedWant::vetoes).flatMap(List::stream));
-        java.util.Optional<String> said = against.map(j -> sentences.because(j.reasons().get(0))).findFirst();
+        java.util.Optional<String> said = against.map(j -> j.restsOnAssumption()
+                ? "not everything there was measured, so it stayed bare to be safe"
+                : sentences.because(j.reasons().get(0))).findFirst();
         if (said.isPresent()) {
             return said;
         }

@@ -56,7 +56,8 @@ public final class PlanJson {
                 "roofLimit", t.roofLimit().map(PlanJson::quantity),
                 "payloadRoom", t.payload().map(PlanJson::quantity),
                 "price", JsonValues.money(t.price(), t.currency()),
-                "moneyLimit", t.moneyLimit().map((Money m) -> JsonValues.money(m.amount().doubleValue(), m.currency())));
+                "moneyLimit", t.moneyLimit()
+                        .map((Money m) -> JsonValues.money(m.amount().doubleValue(), m.currency())));
     }
 
     private static Map<String, Object> quantity(Quantity quantity) {

@@ -75,7 +75,8 @@ class GeneratedJobsTest {
         Perturbation one = possible.get(random.nextInt(possible.size()));
         List<Finding> findings = Scenarios.AUDITOR.audit(plan, with(sound, one.built())).findings();
         Statistics.collect(kind + (one.expected().isEmpty() ? ", rightly nothing found" : ", found"));
-        assertThat(findings.stream().map(Expected::of)).as("%s of %s%n%s%s%n%s", kind, one.built(), head, panels, findings)
+        assertThat(findings.stream().map(Expected::of))
+                .as("%s of %s%n%s%s%n%s", kind, one.built(), head, panels, findings)
                 .containsExactlyInAnyOrderElementsOf(one.expected().stream().distinct().toList());
     }
 

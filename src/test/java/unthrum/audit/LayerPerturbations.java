@@ -87,7 +87,8 @@ final class LayerPerturbations extends Perturbations {
         Material thin = Edit.with(Edit.with(m, "thickness", half), "surfaceDensity",
                 new Quantity(m.surfaceDensity().si() / 2, Dimension.SURFACE_DENSITY));
         List<Expected> expected = oracle.limits(thin);
-        return with(edited(one.layer(), "thickness", Optional.of(half)), expected.isEmpty() ? List.of(differs()) : expected);
+        return with(edited(one.layer(), "thickness", Optional.of(half)),
+                expected.isEmpty() ? List.of(differs()) : expected);
     }
 
     private Optional<Perturbation> anotherMaterial(Laid one) {
@@ -106,7 +107,8 @@ final class LayerPerturbations extends Perturbations {
         Patch patch = any(one.patches()).orElseThrow();
         double share = patch.coverage() * 0.4;
         List<Expected> expected = patch.coverage() - share > 0.1 ? List.of(Expected.of(Severity.FAULT,
-                Mistake.COVERS_TOO_LITTLE, patch.place(), oracle.wants(one.layer(), patch.place()::equals))) : List.of();
+                Mistake.COVERS_TOO_LITTLE, patch.place(), oracle.wants(one.layer(), patch.place()::equals)))
+                : List.of();
         return with(covering(one.layer(), patch, share), expected);
     }
 
@@ -163,8 +165,8 @@ final class LayerPerturbations extends Perturbations {
             List<Found> found = new ArrayList<>(found(Layer.ANY, m));
             found.add(new Found(layer, m.thickness().si(), m.surfaceDensity().si(), Map.of(oracle.whole, 0.5)));
             ofIt.addAll(oracle.together(found));
-            return with(Stream.concat(entries().stream(), Stream.of(SoundJob.layer(m.material(), Optional.empty(), 0.5)))
-                    .toList(), ofIt);
+            return with(Stream.concat(entries().stream(), Stream.of(SoundJob.layer(m.material(), Optional.empty(),
+                    0.5)))                    .toList(), ofIt);
         });
     }
 
@@ -174,7 +176,8 @@ final class LayerPerturbations extends Perturbations {
         Bonding bonding = m.bonding().sticks() ? Bonding.LOOSE : Bonding.CONTACT_ADHESIVE;
         Material held = Edit.with(Edit.with(m, "bonding", bonding), "removable", m.removable() && !bonding.sticks());
         List<Expected> expected = oracle.limits(held);
-        return with(edited(one.layer(), "bonding", Optional.of(bonding)), expected.isEmpty() ? List.of(differs()) : expected);
+        return with(edited(one.layer(), "bonding", Optional.of(bonding)),
+                expected.isEmpty() ? List.of(differs()) : expected);
     }
 
     /** A veto at the part says it; where there is none, the work that would have kept the layer off it. */

@@ -149,7 +149,8 @@ final class Oracle {
         List<Judgement> payload = plan.forAll().stream().filter(j -> j.conclusion() instanceof Limit l
                 && l.bound() == Bound.MASS && all > l.value() + ROUNDING).toList();
         if (!payload.isEmpty()) {
-            expected.add(Expected.of(weigh(payload, Severity.FAULT), Mistake.OVER_THE_JOBS_LIMIT, Place.VEHICLE, payload));
+            expected.add(Expected.of(weigh(payload, Severity.FAULT), Mistake.OVER_THE_JOBS_LIMIT, Place.VEHICLE,
+                    payload));
         }
         return expected;
     }
@@ -194,7 +195,8 @@ final class Oracle {
     /** The work that the panel asks for under these layers; a bare panel asks for what it needs itself. */
     List<Judgement> due(Set<Layer> layers) {
         Set<Work> ofTheMetal = EnumSet.of(Work.TEST_OLD_LAYER, Work.REPAIR, Work.CURE_RUST, Work.CLEAR_DRAIN,
-                Work.REFIT_SHIELD, Work.FIX_RATTLE, Work.REMOVE_OLD_LAYER, Work.CLOSE_HOLE, Work.KEEP_OPEN, Work.TELL_OWNER);
+                Work.REFIT_SHIELD, Work.FIX_RATTLE, Work.REMOVE_OLD_LAYER, Work.CLOSE_HOLE, Work.KEEP_OPEN,
+                Work.TELL_OWNER);
         boolean waits = layers.isEmpty() && panel.advice().verdict() == Verdict.HOLD;
         return panel.advice().duties(layers::contains).stream()
                 .filter(j -> !layers.isEmpty() || ofTheMetal.contains(work(j)))

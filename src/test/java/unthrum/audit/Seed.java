@@ -1,5 +1,7 @@
 package unthrum.audit;
 
+import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -36,6 +38,13 @@ record Seed(String mistake, String scenario, String panel, UnaryOperator<BuiltPa
     /** The same seed without what is expected of the vehicle as a whole: there the sum over all panels decides. */
     Seed onPanel() {
         return new Seed(mistake, scenario, panel, edit, expected.stream().filter(e -> !e.contains("the vehicle")).toList());
+    }
+
+    /** The keys of the panel that the mistake changes. */
+    List<String> keys(BuiltPanel sound) {
+        BuiltPanel bad = edit.apply(sound);
+        return Arrays.stream(BuiltPanel.class.getRecordComponents()).map(RecordComponent::getName)
+                .filter(key -> !Edit.get(sound, key).equals(Edit.get(bad, key))).toList();
     }
 
     List<Finding> beyond(List<Finding> findings) {

@@ -99,7 +99,8 @@ final class WorkPerturbations extends Perturbations {
     }
 
     private List<Place> damped() {
-        return laid.stream().filter(l -> l.layer() == Layer.DAMPING).flatMap(l -> l.patches().stream()).map(Patch::place)
+        return laid.stream().filter(l -> l.layer() == Layer.DAMPING).flatMap(l -> l.patches().stream())
+                .map(Patch::place)
                 .flatMap(p -> oracle.bays().stream().map(b -> b.place()).filter(b -> b.within(p))).distinct().toList();
     }
 
@@ -116,7 +117,8 @@ final class WorkPerturbations extends Perturbations {
 
     private Perturbation notRecorded() {
         boolean asks = !laid.isEmpty() || !oracle.panel.advice().closings().isEmpty();
-        List<Judgement> wants = Arrays.stream(Layer.values()).flatMap(l -> oracle.wants(l, p -> true).stream()).toList();
+        List<Judgement> wants = Arrays.stream(Layer.values()).flatMap(l -> oracle.wants(l, p -> true).stream())
+                .toList();
         return new Perturbation(Edit.with(sound, "layers", Optional.empty()), asks
                 ? List.of(Expected.of(Severity.UNPROVEN, Mistake.NOT_RECORDED, oracle.whole, wants)) : List.of());
     }

@@ -26,6 +26,12 @@ public final class Edit {
         }
     }
 
+    /** The value of one component. */
+    public static Object get(Record whole, String component) {
+        return of(whole, Arrays.stream(whole.getClass().getRecordComponents())
+                .filter(c -> c.getName().equals(component)).findFirst().orElseThrow());
+    }
+
     private static Object of(Record whole, RecordComponent component) {
         try {
             return component.getAccessor().invoke(whole);

@@ -124,7 +124,8 @@ class CommandsTest {
                     + "panels:\n  - panel: p\n    zone: roof\n    size: [1 m, 2 m]\n"
                     + "    overrules: [{rule: wear/fet, why: none, who: A, when: 2999-01-01}]\n");
             Run run = run("advise", bad.toString());
-            assertWrongUse(run, "bad.yaml:8:24: no rule 'wear/fet'; expected the id of a rule; did you mean 'wear/feet'?");
+            assertWrongUse(run, "bad.yaml:8:24: no rule 'wear/fet'; expected the id of a rule;"
+                    + " did you mean 'wear/feet'?");
             assertThat(run.err).contains("bad.yaml:8:60: the day 2999-01-01, which is to come");
         }
 

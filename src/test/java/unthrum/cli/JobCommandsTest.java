@@ -111,7 +111,7 @@ class JobCommandsTest {
             String first = out.substring(out.indexOf("Still to be done"), out.indexOf("What was done"));
             assertThat(first).contains(
                     "Seat bolt 1 of floor-left: danger, do not drive: soft foam as a cushion",
-                    "Tunnel: a heavy sheet against noise from outside (vinyl-barrier-2) does not bear the heat of the place.",
+                    "Tunnel: a heavy sheet against noise from outside (vinyl-barrier-2) does not bear the heat",
                     "Drain 1 of floor-behind-seat: water does not run out of the drains.",
                     "Empty grommet hole 2 of bulkhead-upper: closing a hole was left undone.");
             assertThat(first.lines().filter(l -> l.contains("Drain 1"))).hasSize(1);
@@ -171,7 +171,8 @@ class JobCommandsTest {
             assertThat(gate.get("treatedOtherwise").asBoolean()).isTrue();
             assertThat(gate.at("/before/layup/mass/value").asDouble())
                     .isGreaterThan(gate.at("/after/layup/mass/value").asDouble());
-            assertThat(gate.at("/before/price/amount").asDouble()).isGreaterThan(gate.at("/after/price/amount").asDouble());
+            assertThat(gate.at("/before/price/amount").asDouble())
+                    .isGreaterThan(gate.at("/after/price/amount").asDouble());
             assertThat(gate.get("effects")).anySatisfy(e -> {
                 assertThat(e.get("kind").asText()).isEqualTo("quieter bay");
                 assertThat(e.get("at").asText()).isEqualTo("bay 2");

@@ -42,8 +42,8 @@ class OverruleTextTest {
     @Test
     @DisplayName("that counts shows who set which rule aside and why, and the rule's own argument against it")
     void counts() {
-        assertThat(line("diagnosis/curved-quiet")).contains("Set aside by A. Fitter on 2026-02-03: the client hears it.",
-                "The rule: ", "Against setting it aside: The panel");
+        assertThat(line("diagnosis/curved-quiet")).contains(
+                "Set aside by A. Fitter on 2026-02-03: the client hears it.", "The rule: ", "Against setting it aside: The panel");
     }
 
     @Test
