@@ -42,13 +42,15 @@ final class DrillTalk {
     /** Only prints the panels. */
     void sheet() {
         surroundings.print(text.howTo());
-        exercises.forEach(this::show);
+        for (int i = 0; i < exercises.size(); i++) {
+            show(i);
+        }
     }
 
     /** Marks answers that are there already, and says whether all are right. */
     boolean mark(List<Answer> answers) {
         for (int i = 0; i < exercises.size(); i++) {
-            show(exercises.get(i));
+            show(i);
             surroundings.print(text.said(answers.get(i), exercises.get(i)));
             mark(exercises.get(i), answers.get(i));
         }
@@ -58,8 +60,9 @@ final class DrillTalk {
     /** Asks until the panels or the answers are at an end, and says whether all answered are right. */
     boolean ask() throws IOException {
         surroundings.print(text.howTo());
-        for (Exercise exercise : exercises) {
-            show(exercise);
+        for (int i = 0; i < exercises.size(); i++) {
+            Exercise exercise = exercises.get(i);
+            show(i);
             Optional<Outcome> outcome = ask("What goes where? ", line -> Spoken.outcome(line, exercise, "this answer"));
             Optional<SortedSet<Integer>> why = outcome.isEmpty() ? Optional.empty()
                     : ask("Why? ", line -> Spoken.why(line, exercise, "this answer"));
@@ -88,8 +91,8 @@ final class DrillTalk {
         }
     }
 
-    private void show(Exercise exercise) {
-        surroundings.print(text.question(exercise, exercises.indexOf(exercise) + 1, exercises.size()));
+    private void show(int index) {
+        surroundings.print(text.question(exercises.get(index), index + 1, exercises.size()));
     }
 
     private void mark(Exercise exercise, Answer answer) {

@@ -98,7 +98,8 @@ public record Exercise(Survey survey, PanelEntry panel, PanelAdvice advice, List
         return chosen;
     }
 
-    Stream<RuleCard> holding() {
+    /** The rules among the reasons offered that hold. */
+    public Stream<RuleCard> holding() {
         return choices.stream().filter(Choice.True.class::isInstance).map(Choice::rule);
     }
 }

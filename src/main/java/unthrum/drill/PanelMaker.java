@@ -102,7 +102,8 @@ public final class PanelMaker {
     private String fixings(String kind, int length, int width) {
         int across = FROM_EDGE + random.nextInt(width - 2 * FROM_EDGE) / STEP * STEP;
         return list(IntStream.of(FROM_EDGE, length - FROM_EDGE)
-                .mapToObj(along -> "{kind: " + kind + ", size: 40 mm, count: 1, at: [" + along + " mm, " + across + " mm]}"));
+                .mapToObj(along -> "{kind: " + kind + ", size: 40 mm, count: 1, at: [" + along + " mm, " + across
+                        + " mm]}"));
     }
 
     private static String list(java.util.stream.Stream<String> items) {

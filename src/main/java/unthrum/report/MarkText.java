@@ -1,6 +1,8 @@
 package unthrum.report;
 
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,6 +23,7 @@ import unthrum.knowledge.RuleCard;
 import unthrum.material.Layer;
 import unthrum.reasoning.Verdict;
 import unthrum.reasoning.change.Spot;
+import unthrum.reasoning.change.WhyNot;
 import unthrum.reasoning.engine.Reason;
 
 /** A marked answer: what it came to, and each miss with the panel's numbers and what the rule teaches. */
@@ -55,11 +58,12 @@ final class MarkText {
         verdict();
         byLayer(mark.missed()).forEach((layer, places) -> missed(layer, places));
         if (exercise.outcome().verdict() != Verdict.HOLD) {
-            mark.beside().forEach(this::beside);
+            beside();
         }
         mark.unsaid().forEach(this::unsaid);
         mark.untrue().forEach(this::untrue);
         held();
+        cautions();
     }
 
     private static Map<Layer, List<Place>> byLayer(SortedSet<Spot> spots) {
@@ -75,7 +79,7 @@ final class MarkText {
         Verdict said = mark.answer().outcome().verdict();
         if (own == Verdict.HOLD || own == Verdict.ASK) {
             page.paragraph(INDENT, own == Verdict.HOLD ? "The panel waits:" : "A measurement decides first:");
-            ground(Optional.empty()).forEach(g -> g.reasons().forEach(this::told));
+            ground(Optional.empty()).forEach(this::told);
         } else if (said == Verdict.HOLD) {
             page.paragraph(INDENT, "Nothing makes this panel wait: it can be reached and prepared.");
         } else if (said == Verdict.ASK) {
@@ -87,29 +91,38 @@ final class MarkText {
         String where = English.andNumbered(places.stream().map(sentences::place).toList());
         page.paragraph(INDENT, layer == Layer.SEAL ? English.capital(where) + " must be sealed:"
                 : "Missing: " + layer.word() + " on " + where + ".");
-        ground(Optional.of(layer)).forEach(g -> g.reasons().forEach(this::told));
+        ground(Optional.of(layer)).forEach(this::told);
     }
 
-    private void beside(Spot spot) {
-        exercise.whyNot(spot).ifPresent(why -> {
-            List<Reason> vetoes = exercise.against(spot);
-            if (vetoes.isEmpty()) {
+    /** Layers that nothing asks for; then those that must not be there, together where the same rules keep them away. */
+    private void beside() {
+        Map<List<Reason>, List<String>> kept = new LinkedHashMap<>();
+        for (Spot spot : mark.beside()) {
+            WhyNot why = exercise.whyNot(spot).orElseThrow();
+            List<Reason> against = exercise.against(spot);
+            if (against.isEmpty()) {
                 page.paragraph(INDENT, whyNots.of(why));
                 mark.against(spot).stream().limit(1).forEach(this::teach);
             } else {
-                page.paragraph(INDENT, "No " + whyNots.what(why) + ":");
-                vetoes.forEach(this::told);
+                kept.computeIfAbsent(against, k -> new ArrayList<>()).add(whyNots.what(why));
             }
+        }
+        kept.forEach((against, layers) -> {
+            page.paragraph(INDENT, "No " + String.join(", no ", layers) + ":");
+            against.forEach(reason -> {
+                said(reason);
+                teach(reason.rule());
+            });
         });
     }
 
     private void unsaid(Ground ground) {
-        if (ground.reasons().stream().allMatch(r -> taught.contains(r.rule()))) {
+        if (offered(ground).allMatch(r -> taught.contains(r.rule()))) {
             return;
         }
         page.paragraph(INDENT, "No reason that holds was named for " + ground.layer()
                 .map(l -> l == Layer.SEAL ? "the sealing" : "the " + l.word()).orElse(what()) + ":");
-        ground.reasons().forEach(this::told);
+        told(ground);
     }
 
     private String what() {
@@ -136,15 +149,29 @@ final class MarkText {
         }
     }
 
+    private void cautions() {
+        List<Told> cautions = Told.of(exercise.advice().cautions().stream(), sentences);
+        if (!cautions.isEmpty()) {
+            page.paragraph(INDENT, "Whoever works here takes care:");
+            cautions.forEach(caution -> page.bullet(INDENT + 2, caution.advised(sentences)));
+        }
+    }
+
     private Stream<Ground> ground(Optional<Layer> layer) {
         return exercise.grounds().stream().filter(g -> g.layer().equals(layer));
     }
 
-    private void told(Reason reason) {
-        if (!taught.contains(reason.rule())) {
+    /** The reasons of a ground that the apprentice could have named, as far as they are not told yet. */
+    private void told(Ground ground) {
+        offered(ground).filter(r -> !taught.contains(r.rule())).toList().forEach(reason -> {
             said(reason);
             teach(reason.rule());
-        }
+        });
+    }
+
+    private Stream<Reason> offered(Ground ground) {
+        List<RuleCard> rules = exercise.holding().toList();
+        return ground.reasons().stream().filter(r -> rules.contains(r.rule()));
     }
 
     private void said(Reason reason) {

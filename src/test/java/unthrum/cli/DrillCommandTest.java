@@ -211,7 +211,8 @@ class DrillCommandTest {
         @DisplayName("wants an answer to each panel, and panels that are known beforehand")
         void count() throws IOException {
             Path file = answers("answers:\n  - {gets: nothing, why: none}\n");
-            assertWrongUse(drill("", "--seed", "7", "--count", "2", "--answers", file.toString()), "one for each of the 2");
+            assertWrongUse(drill("", "--seed", "7", "--count", "2", "--answers", file.toString()),
+                    "one for each of the 2");
             assertWrongUse(drill("", "--answers", file.toString()), "give --seed N");
         }
     }
@@ -233,7 +234,8 @@ class DrillCommandTest {
         drill(typed(SEVEN.get(0)), "--seed", "7", "--count", "1");
         Run run = drill("", "--report");
         assertThat(run.code).isZero();
-        assertThat(run.out).contains("subject", "asked", "wrong reason", "due next", "2026-03-12", "Never practised yet");
+        assertThat(run.out).contains("subject", "asked", "wrong reason", "due next", "2026-03-12",
+                "Never practised yet");
         SEVEN.get(0).subjects().forEach(subject -> assertThat(run.out).contains("\n" + subject));
     }
 

@@ -35,7 +35,8 @@ class MarkTest {
         void right() {
             Mark mark = mark(floor, "damping 1; decoupler; barrier; seal a", holding(floor));
             assertThat(mark.result()).isEqualTo(Result.RIGHT);
-            assertThat(mark.bySubject()).containsOnlyKeys(floor.subjects()).containsKeys("damping", "barrier", "sealing");
+            assertThat(mark.bySubject()).containsOnlyKeys(floor.subjects())
+                    .containsKeys("damping", "barrier", "sealing");
         }
 
         @Test
@@ -60,7 +61,8 @@ class MarkTest {
             Mark mark = mark(floor, "damping 1; decoupler; barrier; seal a", why);
             assertThat(mark.result()).isEqualTo(Result.WRONG_REASON);
             assertThat(mark.unsaid()).singleElement().satisfies(g -> assertThat(g.layer()).contains(Layer.DAMPING));
-            assertThat(mark.bySubject()).containsEntry("damping", Result.WRONG_REASON).containsEntry("barrier", Result.RIGHT);
+            assertThat(mark.bySubject()).containsEntry("damping", Result.WRONG_REASON)
+                    .containsEntry("barrier", Result.RIGHT);
         }
 
         @Test
@@ -68,7 +70,8 @@ class MarkTest {
         void wrong() {
             Mark mark = mark(floor, "damping 2; decoupler; barrier; seal a b", holding(floor));
             assertThat(mark.result()).isEqualTo(Result.WRONG);
-            assertThat(mark.missed()).extracting(s -> s.layer() + " " + s.place().part()).containsExactly("DAMPING bay 1");
+            assertThat(mark.missed()).extracting(s -> s.layer() + " " + s.place().part())
+                    .containsExactly("DAMPING bay 1");
             assertThat(mark.beside()).extracting(s -> s.layer() + " " + s.place().part())
                     .containsExactly("DAMPING bay 2", "SEAL drain 2");
             assertThat(mark.beside()).extracting(s -> mark.against(s).get(0).id())

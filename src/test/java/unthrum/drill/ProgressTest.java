@@ -103,14 +103,15 @@ class ProgressTest {
         @ParameterizedTest(name = "{0}: {1}")
         @DisplayName("says where it is damaged, and is left as it is")
         @CsvSource(delimiter = '|', textBlock = """
-                practised: [{subject: heat, asked: 1                                      | mine.yaml:1:
-                practised: [{subject: heat, asked: -1, right: 0, wrong reason: 0, box: 1, due: 2026-01-01}] | mine.yaml:1:36:
-                practised: [{subject: heat, asked: 1, right: 0, wrong reason: 0, box: 6, due: 2026-01-01}]  | from 1 to 5
-                practised: [{subject: heat, asked: 1, right: 2, wrong reason: 0, box: 1, due: 2026-01-01}]  | mine.yaml:1:46:
-                practised: [{subject: heat, asked: 1, right: 0, wrong reason: 0, box: 1, due: soon}]        | a day such as
-                practised: 3                                                              | mine.yaml:1:12:
+                [{subject: heat, asked: 1                                                        | mine.yaml:1:
+                [{subject: heat, asked: -1, right: 0, wrong reason: 0, box: 1, due: 2026-01-01}] | mine.yaml:1:36:
+                [{subject: heat, asked: 1, right: 0, wrong reason: 0, box: 6, due: 2026-01-01}]  | from 1 to 5
+                [{subject: heat, asked: 1, right: 2, wrong reason: 0, box: 1, due: 2026-01-01}]  | mine.yaml:1:46:
+                [{subject: heat, asked: 1, right: 0, wrong reason: 0, box: 1, due: soon}]        | a day such as
+                3                                                                                | mine.yaml:1:12:
                 """)
-        void damaged(String text, String says) throws IOException {
+        void damaged(String entries, String says) throws IOException {
+            String text = "practised: " + entries;
             ProgressFile file = new ProgressFile(write(text));
             Exercise floor = Floors.ringing();
             assertThatThrownBy(file::read).isInstanceOf(Problems.class).hasMessageContaining(says);
