@@ -203,7 +203,7 @@ class DrillCommandTest {
             Path file = answers("answers:\n  - {gets: dampin, why: [1]}\n  - {gets: nothing, why: [1, 77]}\n");
             Run run = drill("", "--seed", "7", "--answers", file.toString());
             assertWrongUse(run, "answers.yaml:2:12: 'dampin'; expected");
-            assertThat(run.err).contains("answers.yaml:3:32: '77'");
+            assertThat(run.err).contains("answers.yaml:3:30: '77'");
             assertThat(progress).doesNotExist();
         }
 
