@@ -35,7 +35,8 @@ final class Advise implements Runnable {
     @Option(names = "--doubtful", description = "Show the panels that are worth an older hand's look, and why.")
     private boolean doubtful;
 
-    @Option(names = "--json", description = "Print JSON, one document for each file (schema: unthrum schema plan).")
+    @Option(names = "--json", description = "Print JSON, one document for each file (schema: unthrum schema plan,"
+            + " or doubts with --doubtful).")
     private boolean json;
 
     @Mixin

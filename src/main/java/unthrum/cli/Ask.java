@@ -29,7 +29,7 @@ final class Ask implements Runnable {
     @Option(names = "--panel", paramLabel = "NAME", description = "Ask about this panel only.")
     private String panel;
 
-    @Option(names = "--json", description = "Print JSON.")
+    @Option(names = "--json", description = "Print JSON (schema: unthrum schema questions).")
     private boolean json;
 
     @Mixin
@@ -44,11 +44,11 @@ final class Ask implements Runnable {
         int width = look.width(surroundings);
         Survey survey = Surveys.read(List.of(file)).get(0);
         List<Unknown> unknowns = unknowns(survey);
+        String currency = Catalogue.load().currency();
         if (json) {
-            surroundings.printUtf8(ChangesJson.of(survey.survey(), unknowns));
+            surroundings.printUtf8(ChangesJson.of(survey.survey(), unknowns, currency));
         } else {
-            surroundings.print(AskText.of(survey.survey(), unknowns, Catalogue.load().currency(), width,
-                    look.style(surroundings)));
+            surroundings.print(AskText.of(survey.survey(), unknowns, currency, width, look.style(surroundings)));
         }
     }
 

@@ -7,18 +7,18 @@ import picocli.CommandLine.Parameters;
 
 @Command(name = "schema",
         description = "Print a JSON Schema, of surveys if none is named.",
-        customSynopsis = "unthrum schema [survey | plan | case | built | audit | comparison | handover | cut | "
-                + "jobcard]",
+        customSynopsis = "unthrum schema [KIND]",
         headerHeading = "Examples:%n  unthrum schema > survey.schema.json%n  unthrum schema plan%n%n")
 final class Schema implements Runnable {
 
-    private static final List<String> KINDS = List.of("survey", "plan", "case", "built", "audit", "comparison",
-            "handover", "cut", "jobcard");
+    private static final List<String> KINDS = List.of("survey", "plan", "case", "changes", "what-if", "questions",
+            "doubts", "built", "audit", "comparison", "handover", "cut", "jobcard");
 
     private final Surroundings surroundings;
 
     @Parameters(paramLabel = "KIND", arity = "0..1", description =
-            "survey (if none is named), plan, case, built, audit, comparison, handover, cut or jobcard.")
+            "survey (if none is named), plan, case, changes, what-if, questions, doubts, built, audit, comparison,"
+                    + " handover, cut or jobcard.")
     private String kind = "survey";
 
     Schema(Surroundings surroundings) {

@@ -57,7 +57,8 @@ final class Why implements Runnable {
             "Show only what the panel does not get and why, what would change it, and how sure it is.")
     private boolean changes;
 
-    @Option(names = "--json", description = "Print JSON (the case by: unthrum schema case).")
+    @Option(names = "--json", description =
+            "Print JSON (schema: unthrum schema case, or changes with --changes, or what-if with --if).")
     private boolean json;
 
     @Mixin
@@ -70,6 +71,10 @@ final class Why implements Runnable {
     @Override
     public void run() {
         int width = look.width(surroundings);
+        if (changes && !edits.isEmpty()) {
+            throw new WrongUse("give --if or --changes, not both: "
+                    + "the one shows a panel as it might be, the other as it is");
+        }
         Optional<Layer> only = Optional.ofNullable(layer).map(Why::layer);
         Survey survey = Surveys.read(List.of(file)).get(0);
         PanelEntry entry = Surveys.entry(survey, panel);

@@ -28,6 +28,14 @@ public final class Problems extends RuntimeException {
         return new Problems(all);
     }
 
+    /** What a check finds wrong with a value that stands in no file. */
+    public static <T> List<Problem> in(String place, T value, Check<T> check) {
+        Places places = new Places(place);
+        places.put("", new Node.Scalar("", false, 0, 0));
+        check.check(value, places);
+        return List.copyOf(places.problems());
+    }
+
     public List<Problem> all() {
         return all;
     }

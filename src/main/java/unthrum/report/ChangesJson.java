@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import unthrum.knowledge.Knowledge;
+import unthrum.reading.Dimension;
 import unthrum.reading.Quantity;
 import unthrum.reading.Words;
 import unthrum.reasoning.PanelAdvice;
@@ -53,9 +54,10 @@ public final class ChangesJson {
                 "come", whatIf.come().stream().map(j -> JsonValues.judgement(j, changed)).toList()));
     }
 
-    public static String of(String survey, List<Unknown> unknowns) {
+    /** @param currency the one of the catalogue's prices */
+    public static String of(String survey, List<Unknown> unknowns, String currency) {
         return Json.write(Json.object("format", PlanJson.FORMAT, "kind", "questions", "survey", survey,
-                "questions", unknowns.stream().filter(Unknown::decides).map(ChangesJson::question).toList(),
+                "questions", unknowns.stream().filter(Unknown::decides).map(u -> question(u, currency)).toList(),
                 "idle", unknowns.stream().filter(u -> !u.decides())
                         .map(u -> Json.object("panel", u.panel(), "fact", u.lever().name())).toList()));
     }
@@ -80,7 +82,7 @@ public final class ChangesJson {
 
     private static Map<String, Object> got(PanelAdvice advice) {
         return Json.object("verdict", Words.of(advice.verdict()), "layup", PanelJson.names(advice.layup()),
-                "mass", Json.number(advice.layup().mass()));
+                "mass", JsonValues.quantity(advice.layup().mass(), Dimension.MASS));
     }
 
     private static Map<String, Object> change(Change change, Sentences sentences) {
@@ -109,13 +111,14 @@ public final class ChangesJson {
         return Json.object(gains ? "gains" : "loses", spot.layer().word(), "place", JsonValues.place(spot.place()));
     }
 
-    private static Map<String, Object> question(Unknown unknown) {
+    private static Map<String, Object> question(Unknown unknown, String currency) {
         Stakes stakes = unknown.stakes();
         return Json.object("panel", unknown.panel(), "fact", unknown.lever().name(),
                 "assumed", unknown.assumed().map(a -> a.value()), "measure", unknown.lever().how().measure(),
                 "stakes", Json.object("danger", stakes.danger(), "layers", stakes.layers(),
-                        "level", Json.number(stakes.decibel()), "mass", Json.number(stakes.mass()),
-                        "price", Json.number(stakes.price())),
+                        "level", JsonValues.quantity(stakes.decibel(), Dimension.LEVEL),
+                        "mass", JsonValues.quantity(stakes.mass(), Dimension.MASS),
+                        "price", JsonValues.money(stakes.price(), currency)),
                 "ways", unknown.ways().stream().map(w -> Json.object("to", value(w.turn().to()),
                         "effects", w.effects().stream().map(ChangesJson::effect).toList())).toList());
     }

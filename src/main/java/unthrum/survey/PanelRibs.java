@@ -30,9 +30,9 @@ final class PanelRibs {
             PanelEntry.Rib other = earlier.get(j);
             boolean meet = start(rib) < end(other) && start(other) < end(rib) || rib.at().si() == other.at().si();
             if (rib.runs() == other.runs() && meet) {
-                String where = check.path() + ".ribs[" + j + "]";
+                int line = check.places().line(check.path() + ".ribs[" + j + "]");
                 check.report(key, "a " + name(rib) + " at " + rib.at() + " on the " + name(other) + " at " + other.at()
-                        + " (line " + check.places().line(where) + ")", "ribs that lie apart", "");
+                        + (line == 0 ? "" : " (line " + line + ")"), "ribs that lie apart", "");
                 return;
             }
         }

@@ -8,11 +8,13 @@ import java.util.Locale;
 import java.util.Map;
 import unthrum.reading.Check;
 import unthrum.reading.Places;
+import unthrum.reading.Problem;
+import unthrum.reading.Problems;
 import unthrum.reading.Words;
 import unthrum.reading.YamlReader;
 
 /**
- * Reads a survey file, or throws all {@link unthrum.reading.Problems} of it at once: of the form first read by
+ * Reads a survey file, or throws all {@link Problems} of it at once: of the form first read by
  * {@link YamlReader}, and of facts that cannot be true together.
  */
 public final class SurveyReader {
@@ -34,6 +36,15 @@ public final class SurveyReader {
     /** @param name what to call the stream in problems */
     public static Survey read(String name, InputStream in) {
         return YamlReader.read(name, in, Survey.class, SurveyReader::check);
+    }
+
+    /**
+     * What cannot be true together on a panel as it might be, which stands in no file.
+     *
+     * @param place what to call the panel in problems
+     */
+    public static List<Problem> problems(String place, PanelEntry panel, Drive drive) {
+        return Problems.in(place, panel, (p, places) -> new PanelCheck(p, "", places).all(drive == Drive.ELECTRIC));
     }
 
     private static void check(Survey survey, Places places) {

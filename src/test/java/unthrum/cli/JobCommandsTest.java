@@ -7,10 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion.VersionFlag;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -24,15 +21,8 @@ class JobCommandsTest {
     private static final String JOB = "scenarios/finished/shell-pickup.yaml";
     private static final String SURVEY = "scenarios/shell-pickup.yaml";
 
-    private record Ended(int code, String out, String err) {
-    }
-
     private static Ended run(String... arguments) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int code = Main.run(new Surroundings(new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8), Map.of(), false, StandardCharsets.UTF_8), arguments);
-        return new Ended(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        return Ended.of(arguments);
     }
 
     /** What a command printed, held against the schema that the program publishes for it. */

@@ -35,6 +35,8 @@ record RuleFaults(Set<String> sources, Set<String> thresholds, Set<String> mater
     private static final Pattern CONSEQUENCE = Pattern.compile("insertLogical\\(new [A-Z]\\w*\\("
             + "(Place\\.VEHICLE|\\$\\w+\\.place\\(\\))"
             + "(, (" + CONSTANT + "|" + TERM + "( [-+*] " + TERM + ")?|\"[\\w ]+\"))+\\)\\);");
+    /** What a consequence computes moves all one way with the fact that it is computed from. */
+    private static final Pattern COMPUTED = Pattern.compile("\\$(\\w+)\\.(\\w+)\\(\\) [-+*] \\$(\\w+)\\.(\\w+)\\(\\)");
     private static final Pattern REFERENCE = Pattern.compile("\\{(\\w+)(?:\\.(\\w+))?}");
     private static final Pattern ASSUMED = Pattern.compile("(\\w+)\\(.*assumed (?:not )?contains \"(\\w+)\"");
 
@@ -84,6 +86,7 @@ record RuleFaults(Set<String> sources, Set<String> thresholds, Set<String> mater
                 .forEach(c -> faults.add("condition not allowed: " + c));
         rule.consequences().stream().filter(c -> !CONSEQUENCE.matcher(c).matches())
                 .forEach(c -> faults.add("consequence not allowed: " + c));
+        rule.consequences().forEach(c -> computed(rule, c, faults));
         List<String> lines = new ArrayList<>(rule.conditions());
         lines.addAll(rule.consequences());
         lines.stream().map(l -> l.replaceAll("\"[^\"]*\"", "")).filter(l -> l.matches(".*\\b\\d.*"))
@@ -97,6 +100,15 @@ record RuleFaults(Set<String> sources, Set<String> thresholds, Set<String> mater
                     && !(m.group(1).equals("Panel") && PANEL_LISTS.contains(m.group(2)))) {
                 faults.add("nothing called '" + m.group(2) + "' can be assumed: " + condition);
             }
+        }
+    }
+
+    /** The search for what would change a panel counts on it that a number grows with one fact and falls with none. */
+    private static void computed(RuleText rule, String consequence, List<String> faults) {
+        Matcher m = COMPUTED.matcher(consequence);
+        if (m.find() && ("Threshold".equals(rule.bound().get(m.group(1)))
+                || !"Threshold".equals(rule.bound().get(m.group(3))) || !m.group(4).equals("value"))) {
+            faults.add("computes with something else than one fact and a threshold after it: " + consequence);
         }
     }
 

@@ -143,6 +143,8 @@ class RuleFilesTest {
                 insertLogical(                        ¦ insert(                             ¦ consequence not allowed
                 insertLogical(new Want(               ¦ modify($bay); insertLogical(new Want( ¦ consequence not allowed
                 Layer.DAMPING));                      ¦ Layer.DAMPING, 3));                 ¦ naked number
+                Layer.DAMPING));                      ¦ Layer.DAMPING, $bay.span() - $bay.area())); ¦ computes with something else
+                Layer.DAMPING));                      ¦ Layer.DAMPING, $span.value() - $bay.span())); ¦ computes with something else
                 {bay.span}                            ¦ {bay.breadth}                       ¦ no Bay has
                 {span}                                ¦ {knee}                              ¦ no condition binds
                 {span}                                ¦ {setting.nearEar}                   ¦ no condition binds

@@ -89,7 +89,7 @@ public record RuleText(String subject, String name, Map<String, String> marks, L
     }
 
     /** Variables and the facts they stand for; only what a rule needs to be there is bound. */
-    Map<String, String> bound() {
+    public Map<String, String> bound() {
         Map<String, String> bound = new LinkedHashMap<>();
         for (String condition : conditions) {
             Matcher binding = BINDING.matcher(condition);

@@ -8,39 +8,48 @@ import unthrum.reading.Problems;
 import unthrum.reading.RecordPath;
 import unthrum.reasoning.change.Change.Turn;
 import unthrum.survey.PanelEntry;
+import unthrum.survey.SurveyReader;
 
-/** Reads edits such as 'clearance=9 mm' with the survey's own keys, words and units. */
-final class Edits {
+/**
+ * Reads edits such as 'clearance=9 mm' with the survey's own keys, words and units. Each is read on the panel as those
+ * before it leave it, so that a panel may be given a shape and then its rise; what they come to together must be a
+ * panel that a survey could hold.
+ *
+ * @param turns the facts that differ
+ * @param panel the panel with every turn made
+ */
+record Edits(List<Turn> turns, PanelEntry panel) {
 
     private static final String NONE = "none";
-
-    private final List<Lever> levers;
-
-    Edits(List<Lever> levers) {
-        this.levers = levers;
-    }
 
     /**
      * @param place what to call the place of the edits in a problem
      * @throws Problems all that is wrong with any of them
      */
-    List<Turn> read(String place, List<String> texts) {
+    static Edits read(PanelTrial trial, PanelEntry today, String place, List<String> texts) {
         List<Turn> turns = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
+        PanelEntry panel = today;
         for (String text : texts) {
             try {
-                turns.addAll(read(place + " '" + text + "'", text));
+                List<Turn> read = read(trial.levers(panel), place + " '" + text + "'", text);
+                turns.addAll(read);
+                panel = apply(panel, read);
             } catch (Problems wrong) {
                 problems.addAll(wrong.all());
             }
         }
+        if (problems.isEmpty()) {
+            String together = place + " '" + String.join("', '", texts) + "'";
+            problems.addAll(SurveyReader.problems(together, panel, trial.drive()));
+        }
         if (!problems.isEmpty()) {
             throw Problems.of(problems);
         }
-        return turns;
+        return new Edits(turns, panel);
     }
 
-    private List<Turn> read(String place, String text) {
+    private static List<Turn> read(List<Lever> levers, String place, String text) {
         int sign = text.indexOf('=');
         if (sign < 0) {
             throw Problems.at(place, "no '='", "a fact and its value, such as 'clearance=9 mm'", "");

@@ -115,7 +115,22 @@ final class Levers {
         List<Object> words = knowledge.measuring(fact).isScale() ? List.of() : others(values(path), today).stream()
                 .filter(v -> !(v instanceof HeatSource source) || isReckonedWith(source)).toList();
         levers.add(new Lever(name, fact, number, path, Optional.of(today), stated.isPresent(), words,
-                knowledge.measuring(fact), (entry, value) -> path.with(prepared(entry, text), value)));
+                knowledge.measuring(fact), (entry, value) -> settled(path.with(prepared(entry, text), value), value)));
+    }
+
+    /** What was said of the fact as it was falls away with it: the peak of a heat that is gone, the rise of a bow. */
+    private static PanelEntry settled(PanelEntry entry, Object value) {
+        if (value == HeatSource.NONE) {
+            return with(entry, "heat.peak", null);
+        }
+        if (value == Curve.FLAT) {
+            return with(with(entry, "shape.rise", null), "shape.radius", null);
+        }
+        if (value instanceof Reach reach && reach != Reach.PART) {
+            PanelEntry whole = with(entry, "reachable", null);
+            return reach == Reach.OPEN ? with(whole, "in the way", null) : whole;
+        }
+        return entry;
     }
 
     private Object assumed(RecordPath path, String fact) {

@@ -19,6 +19,7 @@ import unthrum.reasoning.engine.RuleEngine;
 import unthrum.reasoning.engine.RuleSession;
 import unthrum.reasoning.engine.Silence;
 import unthrum.reasoning.engine.Truths;
+import unthrum.survey.Drive;
 import unthrum.survey.Overrule;
 import unthrum.survey.PanelEntry;
 import unthrum.survey.Survey;
@@ -70,7 +71,12 @@ public final class PanelTrial implements AutoCloseable {
 
     /** The facts of a panel that can be turned. */
     List<Lever> levers(PanelEntry panel) {
-        return Levers.of(engine.knowledge(), vehicle.the(Vehicle.class).drive(), panel, facts(panel));
+        return Levers.of(engine.knowledge(), drive(), panel, facts(panel));
+    }
+
+    /** What drives the vehicle. */
+    Drive drive() {
+        return vehicle.the(Vehicle.class).drive();
     }
 
     PanelFacts facts(PanelEntry panel) {

@@ -6,7 +6,10 @@ import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
+import unthrum.facts.Bay;
 import unthrum.facts.Fact;
+import unthrum.facts.Sun;
 import unthrum.reasoning.Advisor;
 import unthrum.reasoning.PanelAdvice;
 import unthrum.reasoning.derive.PanelFacts;
@@ -18,7 +21,8 @@ import unthrum.survey.PanelEntry;
  *
  * <p>Every point is looked at, but not every one is judged in full. On a run of points where every test of every rule
  * gives the same answers and the choice of a layup reads the same facts, the same rules speak; only the values of
- * limits move, all one way, since a consequence is a difference or product of one component and a threshold. The
+ * limits move, all one way, since a consequence is a sum, difference or product of one component and a threshold after
+ * it, and a turned fact moves one such component at a time (tests of the rule files and of the facts hold both). The
  * layups that they admit are then nested, and so are the materials that only an assumption keeps out, so a run whose
  * two ends get the same layup and verdict gets them everywhere; otherwise the run is halved.
  */
@@ -114,7 +118,12 @@ final class Sweep {
         List<Object> weighs = Collections.disjoint(kinds, Advisor.WEIGHED) ? weighed : trial.advisor().weighs(facts);
         List<Fact> all = new ArrayList<>(trial.vehicle());
         all.addAll(facts.facts());
-        return List.of(kinds, truths.of(all, kinds), weighs);
+        return List.of(kinds, truths.of(all, kinds), weighs, computed(facts));
+    }
+
+    /** What limits are computed from and hangs on several facts at once: where it moves, every point is judged. */
+    private static List<Double> computed(PanelFacts facts) {
+        return Stream.concat(facts.all(Bay.class).map(Bay::enoughCover), facts.all(Sun.class).map(Sun::metal)).toList();
     }
 
     /** The kinds of which there is a fact more or less than today. */

@@ -28,9 +28,9 @@ public record WhatIf(List<Turn> turns, PanelAdvice today, PanelAdvice changed, L
      */
     public static WhatIf of(PanelTrial trial, PanelEntry panel, String place, List<String> edits) {
         PanelAdvice today = trial.advise(panel);
-        List<Turn> turns = new Edits(trial.levers(panel)).read(place, edits);
-        PanelAdvice changed = trial.advise(Edits.apply(panel, turns));
-        return new WhatIf(turns, today, changed, Effect.between(Outcome.of(today), Outcome.of(changed)),
+        Edits made = Edits.read(trial, panel, place, edits);
+        PanelAdvice changed = trial.advise(made.panel());
+        return new WhatIf(made.turns(), today, changed, Effect.between(Outcome.of(today), Outcome.of(changed)),
                 without(today, changed), without(changed, today));
     }
 

@@ -75,6 +75,36 @@ class WhatIfTest {
         assertThatThrownBy(() -> whatIf(edit)).isInstanceOf(Problems.class).hasMessageContaining(says);
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "cab-roof        | clearance=0.3 mm            | a clearance of 0.3 mm; expected more than the skin's gauge of",
+        "cab-roof        | shape=crowned; rise=900 mm  | a rise of 900 mm; expected no more than half the shorter side",
+        "floor-rear-left | rib width=400 mm           | a bead at 560 mm on the bead at 280 mm; expected ribs that lie apart",
+        "cab-roof        | shape=flat; rise=20 mm      | no fact 'rise' on this panel"})
+    @DisplayName("refuses edits that cannot be true together, as the survey would")
+    void contradicting(String panel, String edits, String says) {
+        assertThatThrownBy(() -> WhatIf.of(TRIAL, panel(panel), "--if", List.of(edits.split("; "))))
+                .isInstanceOf(Problems.class).hasMessageContaining(says);
+    }
+
+    @Test
+    @DisplayName("takes away what was said of a fact as it was: the peak of a heat that is gone")
+    void settled() {
+        WhatIf cool = whatIf("heat from=none");
+        assertThat(panel("cab-roof").heat().orElseThrow().peak()).isPresent();
+        assertThat(cool.changed().panel().facts().the(unthrum.facts.Heat.class).peak())
+                .isEqualTo(Vehicles.KNOWLEDGE.number("usual/closed-vehicle"));
+    }
+
+    @Test
+    @DisplayName("reads each edit on what those before it made: a panel may be given a shape and then its rise")
+    void inTurn() {
+        PanelEntry flat = SURVEY.panels().stream().filter(p -> p.shape().filter(
+                s -> s.curve() == unthrum.survey.Curve.FLAT).isPresent()).findFirst().orElseThrow();
+        WhatIf crowned = WhatIf.of(TRIAL, flat, "--if", List.of("shape=crowned", "rise=8 mm"));
+        assertThat(crowned.changed().panel().facts().the(unthrum.facts.Panel.class).rise()).isEqualTo(0.008);
+    }
+
     @Test
     @DisplayName("reports all that is wrong with all edits at once")
     void all() {
