@@ -99,7 +99,8 @@ public final class LayoutCheck {
             for (boolean across : new boolean[] {true, false}) {
                 int cut = across ? first.x() + first.width() : first.y() + first.height();
                 List<Placement> before = part.stream().filter(p -> end(p, across) <= cut).toList();
-                List<Placement> after = part.stream().filter(p -> begin(p, across) >= cut + task.knifeMargin()).toList();
+                int next = cut + task.knifeMargin();
+                List<Placement> after = part.stream().filter(p -> begin(p, across) >= next).toList();
                 if (!after.isEmpty() && before.size() + after.size() == part.size()) {
                     // Any valid cut may be taken: it never hinders a later one.
                     return separable(before) && separable(after);

@@ -13,7 +13,8 @@ public final class LayoutPlanner {
     /**
      * The best layout found within the search's limits, with a proved bound. Pieces too large for every stock, and
      * pieces for which the stock does not suffice, are listed as unplaced. With sheets of one size these are the pieces
-     * of the emptiest sheets of a layout with as many sheets as it takes, so a sheet more in stock never makes it worse.
+     * of the emptiest sheets of a layout with as many sheets as it takes, so a sheet more in stock never makes it
+     * worse; neither do more steps.
      */
     public static CuttingLayout plan(CuttingTask task, Search search) {
         List<Stock> sheets = task.stock().stream().filter(s -> s.kind() == Stock.Kind.SHEET).toList();

@@ -41,7 +41,7 @@ final class LowerBound {
         return sheets;
     }
 
-    /** Least length of a roll, margin included: by area and shape, and then as the least that is not proved too short. */
+    /** Least length of a roll, margin included: by area and shape, then as the least that is not proved too short. */
     static int rollLength(int width, List<Blank> blanks) {
         if (blanks.isEmpty()) {
             return 0;

@@ -10,12 +10,16 @@ import java.util.SplittableRandom;
  * Ruin and recreate on a fixed set of sheets with a pool of blanks that do not fit yet: empties parts of a few sheets,
  * then fills up from the pool, and keeps what leaves less in the pool, or little more. The goal is an empty pool.
  * Ruin and recreate: Schrimpf et al., J. Comput. Phys. 159 (2000); goal-driven: Gardeyn and Wauters, EJOR 301 (2022);
- * blinks: Christiaens and Vanden Berghe, Transportation Science 54 (2020); acceptance: late acceptance hill climbing,
- * Burke and Bykov, EJOR 258 (2017).
+ * blinks: Christiaens and Vanden Berghe, Transportation Science 54 (2020); acceptance: simulated annealing, Kirkpatrick
+ * et al., Science 220 (1983), cooling over a fixed number of steps and then warm again, so it never settles for good.
  */
 final class Refill {
 
-    private static final int MEMORY = 300;
+    /** Steps from warm to cold. */
+    private static final int COOLING = 2000;
+    /** Warm and cold, in mean areas of a blank: about so much more may be left in the pool. */
+    private static final double WARM = 0.1;
+    private static final double COLD = 0.002;
     /** A round takes something from at most so many sheets, so many blanks from each, or all in one case of so many. */
     private static final int MOST_SHEETS = 3;
     private static final int MOST_BLANKS = 12;
@@ -30,7 +34,7 @@ final class Refill {
     private final SheetSpace[] saved;
     private List<Blank> pool;
     private long poolArea;
-    private final long[] memory = new long[MEMORY];
+    private final double meanArea;
     private long steps;
     private final SplittableRandom random;
     private final Spot spot = new Spot();
@@ -41,7 +45,9 @@ final class Refill {
         this.pool = new ArrayList<>(pool);
         this.poolArea = area(pool);
         this.random = random;
-        Arrays.fill(memory, Long.MAX_VALUE);
+        List<Blank> all = new ArrayList<>(pool);
+        sheets.forEach(sheet -> sheet.placed().forEach(p -> all.add(p.blank())));
+        this.meanArea = (double) area(all) / Math.max(1, all.size());
     }
 
     boolean done() {
@@ -50,14 +56,6 @@ final class Refill {
 
     List<SheetSpace> sheets() {
         return Arrays.stream(sheets).map(SheetSpace::copy).toList();
-    }
-
-    List<Blank> pool() {
-        return List.copyOf(pool);
-    }
-
-    long poolArea() {
-        return poolArea;
     }
 
     /** One round of ruin and recreate. */
@@ -69,8 +67,7 @@ final class Refill {
         sortPool();
         refill();
         long newArea = area(pool);
-        int slot = (int) (steps++ % MEMORY);
-        if (newArea <= poolArea || newArea <= memory[slot] && memory[slot] != Long.MAX_VALUE) {
+        if (newArea <= poolArea + allowance()) {
             poolArea = newArea;
         } else {
             pool = oldPool;
@@ -78,7 +75,13 @@ final class Refill {
                 sheets[i] = saved[i] == null ? sheets[i] : saved[i];
             }
         }
-        memory[slot] = poolArea;
+        steps++;
+    }
+
+    /** How much more may be left in the pool this time; strict mathematics, so that it is the same on every machine. */
+    private double allowance() {
+        double temperature = meanArea * WARM * StrictMath.pow(COLD / WARM, (double) (steps % COOLING) / COOLING);
+        return -temperature * StrictMath.log(1 - random.nextDouble());
     }
 
     private void ruin() {
@@ -124,7 +127,8 @@ final class Refill {
 
     /** Twice the distance of the centres, along the sides. */
     private static long gap(Placed a, Placed b) {
-        return Math.abs((long) a.x() + a.right() - b.x() - b.right()) + Math.abs((long) a.y() + a.top() - b.y() - b.top());
+        return Math.abs((long) a.x() + a.right() - b.x() - b.right())
+            + Math.abs((long) a.y() + a.top() - b.y() - b.top());
     }
 
     private void sortPool() {

@@ -33,8 +33,8 @@ final class Skyline {
     }
 
     /**
-     * Fills in this order: of each blank twice its index, plus one if it is rather turned. Gives the length used, weighted by the
-     * roll's width, and the area under the outline.
+     * Fills in this order: of each blank twice its index, plus one if it is rather turned. Gives the length used,
+     * weighted by the roll's width, and the area under the outline.
      */
     long fill(int[] order) {
         System.arraycopy(order, 0, waiting, 0, order.length);

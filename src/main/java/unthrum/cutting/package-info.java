@@ -1,2 +1,2 @@
-/** Cutting layouts: which piece is cut where, from which sheet, offcut or roll, with as little waste as can be found. */
+/** Cutting layouts: which piece is cut where, from which sheet, offcut or roll, with the least waste found. */
 package unthrum.cutting;

@@ -12,18 +12,20 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Compares the planner with published best values, one thread, every layout checked; seconds are of the thread's processor time. By hand:
+ * Compares the planner with published best values, one thread, every layout checked; seconds are of the thread's
+ * processor time, so that a busy machine does not falsify them. By hand:
  * {@code mvn -q test-compile} and {@code java -cp target/classes:target/test-classes unthrum.cutting.CuttingBenchmark
  * FOLDER SECONDS EVERY FILES VARIANTS}: the folder of the instance files, seconds an instance, every how many
  * instances of a file one is taken (by their order in the file, the first included), and patterns for file names and
  * variants (OF, RF, OG, RG). Each search ends early once its bound proves it least; with
- * {@code -DstopAtBest=true} already at the best known value. {@code -Dverbose=true} prints each miss.
+ * {@code -DstopAtBest=true} already at the best known value. Prints each result with its proved lower bound, or only
+ * those that differ from the best known with {@code -Ddifferent=true}, and then the families.
  */
 public final class CuttingBenchmark {
 
     private final Map<String, Tally> tallies = new TreeMap<>();
     private final double seconds;
-    private final boolean verbose = Boolean.getBoolean("verbose");
+    private final boolean onlyDifferent = Boolean.getBoolean("different");
     private final boolean stopAtBest = Boolean.getBoolean("stopAtBest");
 
     private CuttingBenchmark(double seconds) {
@@ -77,9 +79,10 @@ public final class CuttingBenchmark {
             tally.ratios += (double) layout.cost() / instance.bestKnown();
             tally.boundRatios += (double) layout.bound() / instance.bestKnown();
         }
-        if (verbose && layout.cost() != instance.bestKnown()) {
-            System.out.printf("%s %s: %d, best known %d, bound %d (theirs %d), %d steps%n", instance.name(),
-                instance.variant(), layout.cost(), instance.bestKnown(), layout.bound(), instance.lowerBound(), steps[0]);
+        if (!onlyDifferent || layout.cost() != instance.bestKnown()) {
+            System.out.printf("%s %s: %d, lower bound %d%s, best known %d (bound %d), %d steps%n", instance.name(),
+                instance.variant(), layout.cost(), layout.bound(), layout.provedLeast() ? ", proved least" : "",
+                instance.bestKnown(), instance.lowerBound(), steps[0]);
         }
     }
 

@@ -1,0 +1,194 @@
+package unthrum.cutting;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The maximal free rectangles of a sheet, which may overlap, or only those of them that reach into a window. Each takes
+ * four numbers: left, low, right, top. Kept as plain numbers, as the search asks millions of times.
+ */
+final class Gaps {
+
+    private static final int LEFT = 0;
+    private static final int LOW = 1;
+    private static final int RIGHT = 2;
+    private static final int TOP = 3;
+
+    private final int windowLeft;
+    private final int windowLow;
+    private final int windowRight;
+    private final int windowTop;
+    private int[] edges;
+    private int count;
+    /** What is left of the gaps that a blank cuts into, and which of their edges lies at the blank. */
+    private int[] parts = new int[64];
+    private int[] atBlank = new int[16];
+    private int partCount;
+
+    /** A whole sheet, of which all gaps count that reach into the window. */
+    private Gaps(int width, int height, int left, int low, int right, int top) {
+        windowLeft = left;
+        windowLow = low;
+        windowRight = right;
+        windowTop = top;
+        edges = new int[64];
+        add(0, 0, width, height);
+    }
+
+    static Gaps whole(int width, int height) {
+        return new Gaps(width, height, 0, 0, width, height);
+    }
+
+    Gaps(Gaps other) {
+        windowLeft = other.windowLeft;
+        windowLow = other.windowLow;
+        windowRight = other.windowRight;
+        windowTop = other.windowTop;
+        edges = other.edges.clone();
+        count = other.count;
+    }
+
+    int count() {
+        return count;
+    }
+
+    int left(int i) {
+        return edges[4 * i + LEFT];
+    }
+
+    int low(int i) {
+        return edges[4 * i + LOW];
+    }
+
+    int width(int i) {
+        return edges[4 * i + RIGHT] - edges[4 * i + LEFT];
+    }
+
+    int height(int i) {
+        return edges[4 * i + TOP] - edges[4 * i + LOW];
+    }
+
+    /** Takes the placed rectangle out of every gap that it touches. */
+    void carve(Placed p) {
+        int right = p.right();
+        int top = p.top();
+        int kept = 0;
+        partCount = 0;
+        for (int i = 0; i < 4 * count; i += 4) {
+            if (p.x() < edges[i + RIGHT] && right > edges[i + LEFT] && p.y() < edges[i + TOP] && top > edges[i + LOW]) {
+                split(i, p.x(), p.y(), right, top);
+            } else {
+                System.arraycopy(edges, i, edges, kept, 4);
+                kept += 4;
+            }
+        }
+        count = kept / 4;
+        addOuterParts();
+    }
+
+    private void split(int i, int left, int low, int right, int top) {
+        if (left > edges[i + LEFT]) {
+            part(RIGHT, edges[i + LEFT], edges[i + LOW], left, edges[i + TOP]);
+        }
+        if (right < edges[i + RIGHT]) {
+            part(LEFT, right, edges[i + LOW], edges[i + RIGHT], edges[i + TOP]);
+        }
+        if (low > edges[i + LOW]) {
+            part(TOP, edges[i + LEFT], edges[i + LOW], edges[i + RIGHT], low);
+        }
+        if (top < edges[i + TOP]) {
+            part(LOW, edges[i + LEFT], top, edges[i + RIGHT], edges[i + TOP]);
+        }
+    }
+
+    private void part(int edge, int left, int low, int right, int top) {
+        if (left >= windowRight || right <= windowLeft || low >= windowTop || top <= windowLow) {
+            return;
+        }
+        if (partCount == atBlank.length) {
+            parts = Arrays.copyOf(parts, 2 * parts.length);
+            atBlank = Arrays.copyOf(atBlank, 2 * partCount);
+        }
+        set(parts, 4 * partCount, left, low, right, top);
+        atBlank[partCount++] = edge;
+    }
+
+    /** Parts inside no other gap stay; what holds a part ends at the blank with the same edge. */
+    private void addOuterParts() {
+        int old = count;
+        for (int i = 0; i < partCount; i++) {
+            if (!inside(i, edges, 0, old) && !inside(i, edges, old, count) && !inside(i, parts, i + 1, partCount)) {
+                add(parts[4 * i + LEFT], parts[4 * i + LOW], parts[4 * i + RIGHT], parts[4 * i + TOP]);
+            }
+        }
+    }
+
+    private boolean inside(int part, int[] others, int from, int to) {
+        int edge = atBlank[part];
+        int at = parts[4 * part + edge];
+        for (int j = from; j < to; j++) {
+            if (others[4 * j + edge] == at && within(parts, 4 * part, others, 4 * j)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean within(int[] inner, int i, int[] outer, int j) {
+        return outer[j + LEFT] <= inner[i + LEFT] && outer[j + LOW] <= inner[i + LOW]
+            && outer[j + RIGHT] >= inner[i + RIGHT] && outer[j + TOP] >= inner[i + TOP];
+    }
+
+    /** The gaps once these are gone and only the others are left: new around the gone ones, elsewhere as they are. */
+    Gaps without(List<Placed> gone, List<Placed> others, int width, int height) {
+        int left = width;
+        int low = height;
+        int right = 0;
+        int top = 0;
+        for (Placed p : gone) {
+            left = Math.min(left, p.x());
+            low = Math.min(low, p.y());
+            right = Math.max(right, p.right());
+            top = Math.max(top, p.top());
+        }
+        Gaps around = new Gaps(width, height, left, low, right, top);
+        others.forEach(around::carve);
+        Gaps all = whole(width, height);
+        all.edges = around.edges;
+        all.count = around.count;
+        for (int i = 0; i < 4 * count; i += 4) {
+            if (!around.holds(edges, i) && !around.windowReaches(edges, i)) {
+                all.add(edges[i + LEFT], edges[i + LOW], edges[i + RIGHT], edges[i + TOP]);
+            }
+        }
+        return all;
+    }
+
+    private boolean windowReaches(int[] gap, int i) {
+        return windowLeft < gap[i + RIGHT] && windowRight > gap[i + LEFT]
+            && windowLow < gap[i + TOP] && windowTop > gap[i + LOW];
+    }
+
+    private boolean holds(int[] gap, int i) {
+        for (int j = 0; j < count; j++) {
+            if (within(gap, i, edges, 4 * j)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void add(int left, int low, int right, int top) {
+        if (4 * count == edges.length) {
+            edges = Arrays.copyOf(edges, 8 * count);
+        }
+        set(edges, 4 * count++, left, low, right, top);
+    }
+
+    private static void set(int[] all, int at, int left, int low, int right, int top) {
+        all[at + LEFT] = left;
+        all[at + LOW] = low;
+        all[at + RIGHT] = right;
+        all[at + TOP] = top;
+    }
+}
