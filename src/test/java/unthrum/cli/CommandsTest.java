@@ -126,7 +126,7 @@ class CommandsTest {
             Run run = run("advise", bad.toString());
             assertWrongUse(run, "bad.yaml:8:24: no rule 'wear/fet'; expected the id of a rule;"
                     + " did you mean 'wear/feet'?");
-            assertThat(run.err).contains("bad.yaml:8:60: the day 2999-01-01, which is to come");
+            assertThat(run.err).contains("bad.yaml:8:59: the day 2999-01-01, which is to come");
         }
 
         @ParameterizedTest
