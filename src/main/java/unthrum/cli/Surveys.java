@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import unthrum.knowledge.Knowledge;
 import unthrum.knowledge.OverruleCheck;
@@ -24,9 +26,13 @@ final class Surveys {
 
     /** The surveys in the order of their files; the problems of all files are reported together. */
     static List<Survey> read(List<Path> files) {
+        return read(files, Knowledge::load);
+    }
+
+    private static List<Survey> read(List<Path> files, Supplier<Knowledge> knowledge) {
         List<Survey> surveys = new ArrayList<>();
         List<String> problems = new ArrayList<>();
-        OverruleCheck check = new OverruleCheck(() -> Knowledge.load().cards(), LocalDate.now());
+        OverruleCheck check = new OverruleCheck(() -> knowledge.get().cards(), LocalDate.now());
         for (Path file : files) {
             try {
                 surveys.add(SurveyReader.read(file, check));
@@ -40,9 +46,12 @@ final class Surveys {
         return surveys;
     }
 
+    /** The rules are set up while the files are read. */
     static List<Plan> plans(List<Path> files) {
-        List<Survey> surveys = read(files);
-        Planner planner = new Planner(Knowledge.load(), Catalogue.load());
+        CompletableFuture<Knowledge> knowledge = CompletableFuture.supplyAsync(Knowledge::load);
+        List<Survey> surveys = read(files, knowledge::join);
+        Catalogue catalogue = Catalogue.load();
+        Planner planner = new Planner(knowledge.join(), catalogue);
         return surveys.stream().map(planner::plan).toList();
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import unthrum.facts.Threshold;
@@ -42,13 +43,14 @@ public final class Knowledge {
         measuring.places().forEach(p -> p.parts().forEach(part -> reckoned.put(part, Set.copyOf(p.zones()))));
     }
 
-    /** The knowledge in the jar. */
+    /** The knowledge in the jar; the rules are set up beside the reading of the files. */
     public static Knowledge load() {
-        return new Knowledge(RuleBase.load(),
-                file("thresholds.yaml", ThresholdEntry.File.class).thresholds(),
-                file("sources.yaml", Source.File.class).sources(),
-                file("assumptions.yaml", Assumption.File.class).assumptions(),
-                file("measuring.yaml", Measuring.File.class));
+        CompletableFuture<RuleBase> rules = CompletableFuture.supplyAsync(RuleBase::load);
+        List<ThresholdEntry> thresholds = file("thresholds.yaml", ThresholdEntry.File.class).thresholds();
+        List<Source> sources = file("sources.yaml", Source.File.class).sources();
+        List<Assumption> assumptions = file("assumptions.yaml", Assumption.File.class).assumptions();
+        Measuring.File measuring = file("measuring.yaml", Measuring.File.class);
+        return new Knowledge(rules.join(), thresholds, sources, assumptions, measuring);
     }
 
     /** The same knowledge with the numbers of a file in place of its own; the file need not name them all. */

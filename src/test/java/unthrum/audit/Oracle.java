@@ -192,14 +192,14 @@ final class Oracle {
                 .map(w -> w.judgement()).toList();
     }
 
-    /** The work that the panel asks for under these layers; a bare panel asks for what it needs itself. */
+    /** The work that the panel asks for under these layers; a bare one asks for its own, as for opening a closed vent. */
     List<Judgement> due(Set<Layer> layers) {
         Set<Work> ofTheMetal = EnumSet.of(Work.TEST_OLD_LAYER, Work.REPAIR, Work.CURE_RUST, Work.CLEAR_DRAIN,
-                Work.REFIT_SHIELD, Work.FIX_RATTLE, Work.REMOVE_OLD_LAYER, Work.CLOSE_HOLE, Work.KEEP_OPEN,
-                Work.TELL_OWNER);
+                Work.REFIT_SHIELD, Work.FIX_RATTLE, Work.REMOVE_OLD_LAYER, Work.CLOSE_HOLE, Work.TELL_OWNER);
         boolean waits = layers.isEmpty() && panel.advice().verdict() == Verdict.HOLD;
         return panel.advice().duties(layers::contains).stream()
-                .filter(j -> !layers.isEmpty() || ofTheMetal.contains(work(j)))
+                .filter(j -> !layers.isEmpty() || ofTheMetal.contains(work(j))
+                        || work(j) == Work.KEEP_OPEN && strongest(List.of(j)) == Standing.SAFETY)
                 .filter(j -> !waits || strongest(List.of(j)) == Standing.SAFETY).toList();
     }
 
