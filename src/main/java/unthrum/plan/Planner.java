@@ -3,7 +3,6 @@ package unthrum.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.CompletableFuture;
 import java.util.stream.Collectors;
 import unthrum.effect.EffectCalculator;
 import unthrum.knowledge.Knowledge;
@@ -31,9 +30,6 @@ public final class Planner {
     }
 
     public Plan plan(Survey survey) {
-        if (survey.limits().isPresent() || survey.stock().isPresent()) {
-            CompletableFuture.runAsync(ExactSharing::isAvailable);
-        }
         List<PanelFacts> bundles = new Derivation(knowledge).of(survey);
         Map<String, List<Judgement>> byPanel = judgements(bundles);
         List<Judgement> vehicle = byPanel.getOrDefault("", List.of());

@@ -6,6 +6,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import unthrum.facts.Caution;
 import unthrum.facts.Duty;
+import unthrum.facts.Duty.Work;
 import unthrum.facts.Hold;
 import unthrum.facts.Question;
 import unthrum.facts.Want;
@@ -57,11 +58,15 @@ public record PanelAdvice(Verdict verdict, Layup layup, List<Closing> closings, 
         return duties(layup::has);
     }
 
-    /** The work that belongs to the layers that are laid, to the holes that are to be closed, and to the panel itself. */
+    /** The work that belongs to the layers that are laid, to holes that are to be closed, and to the panel itself. */
     public List<Judgement> duties(Predicate<Layer> laid) {
         return panel.own(Duty.class).stream().map(j -> new Judgement(j.conclusion(),
-                j.reasons().stream().filter(r -> isLaid(r, laid)).toList()))
+                applying(((Duty) j.conclusion()).work(), j.reasons(), laid)))
                 .filter(j -> !j.reasons().isEmpty()).toList();
+    }
+
+    private List<Reason> applying(Work work, List<Reason> reasons, Predicate<Layer> laid) {
+        return reasons.stream().filter(r -> isLaid(r, laid) && concerns(work, r.rule().subject(), laid)).toList();
     }
 
     /** Whether every layer that a reason speaks of is laid, or a hole that it wants closed is to be closed. */
@@ -69,6 +74,18 @@ public record PanelAdvice(Verdict verdict, Layup layup, List<Closing> closings, 
         return reason.bindings().values().stream().filter(Want.class::isInstance).map(Want.class::cast)
                 .allMatch(want -> laid.test(want.layer())
                         || closings.stream().anyMatch(c -> c.want().want().equals(want)));
+    }
+
+    /** Rules on one kind of layer concern a panel that gets it, or that may once the way is free. */
+    private boolean concerns(Work work, String subject, Predicate<Layer> laid) {
+        boolean told = work == Work.TELL_OWNER;
+        return verdict == Verdict.HOLD || switch (subject) {
+            case "damping" -> told || laid.test(Layer.DAMPING);
+            case "barrier" -> told || laid.test(Layer.BARRIER);
+            case "decoupling" -> laid.test(Layer.BARRIER);
+            case "insulation" -> told || laid.test(Layer.INSULATION);
+            default -> true;
+        };
     }
 
     public List<Judgement> cautions() {

@@ -203,6 +203,11 @@ final class Oracle {
                 .filter(j -> !waits || strongest(List.of(j)) == Standing.SAFETY).toList();
     }
 
+    /** The work that the plan asks for before anything lies: a panel that waits is told all, since its turn comes. */
+    List<Judgement> asked(Set<Layer> layers) {
+        return panel.verdict() == Verdict.HOLD ? panel.advice().duties(layers::contains) : due(layers);
+    }
+
     static Work work(Judgement duty) {
         return ((Duty) duty.conclusion()).work();
     }

@@ -116,10 +116,11 @@ final class WorkPerturbations extends Perturbations {
     }
 
     private Perturbation notRecorded() {
-        boolean asks = !laid.isEmpty() || !oracle.panel.advice().closings().isEmpty();
-        List<Judgement> wants = Arrays.stream(Layer.values()).flatMap(l -> oracle.wants(l, p -> true).stream())
-                .toList();
+        List<Judgement> work = oracle.asked(layers());
+        boolean asks = !laid.isEmpty() || !oracle.panel.advice().closings().isEmpty() || !work.isEmpty();
+        List<Judgement> by = new ArrayList<>(work);
+        Arrays.stream(Layer.values()).forEach(l -> by.addAll(oracle.wants(l, p -> true)));
         return new Perturbation(Edit.with(sound, "layers", Optional.empty()), asks
-                ? List.of(Expected.of(Severity.UNPROVEN, Mistake.NOT_RECORDED, oracle.whole, wants)) : List.of());
+                ? List.of(Expected.of(Severity.UNPROVEN, Mistake.NOT_RECORDED, oracle.whole, by)) : List.of());
     }
 }
