@@ -81,7 +81,8 @@ public final class AskText {
         EffectWords words = new EffectWords(new Sentences(PlaceNames.on(unknown.today().panel().facts())));
         Unknown.Way first = alike.get(0);
         List<String> values = alike.stream().map(w -> LeverWords.value(w.turn().to())).toList();
-        String to = unknown.lever().isScale() ? "at " + values.get(0) : "if it is '" + String.join("' or '", values) + "'";
+        String to = unknown.lever().isScale() ? "at " + values.get(0)
+                : (unknown.lever().isList() ? "if it names '" : "if it is '") + String.join("' or '", values) + "'";
         return English.sentence(to + ", " + words.of(first.effects(), first.advice().layup()));
     }
 

@@ -10,7 +10,7 @@ import unthrum.reasoning.derive.Assumed;
  * A fact of a panel that nobody has stated, with all that it may turn out to be.
  *
  * @param assumed what was taken for it
- * @param ways    a value for each different thing that the panel may get, today's left out
+ * @param ways    for each other thing that the panel may get the value that is nearest to today's
  */
 public record Unknown(String panel, Lever lever, Optional<Assumed> assumed, PanelAdvice today, List<Way> ways,
                       Stakes stakes) {
