@@ -2,6 +2,7 @@ package unthrum.reasoning.change;
 
 import java.util.List;
 import java.util.Optional;
+import unthrum.facts.Question;
 import unthrum.reasoning.PanelAdvice;
 import unthrum.reasoning.change.Change.Turn;
 import unthrum.reasoning.derive.Assumed;
@@ -22,5 +23,11 @@ public record Unknown(String panel, Lever lever, Optional<Assumed> assumed, Pane
     /** Whether anything hangs on it. */
     public boolean decides() {
         return !stakes.isNothing();
+    }
+
+    /** Whether a rule asks for it today. */
+    public boolean asked() {
+        return today.questions().stream().map(j -> (Question) j.conclusion())
+                .anyMatch(question -> question.fact().equals(lever.key()));
     }
 }
