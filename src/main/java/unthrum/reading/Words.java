@@ -17,7 +17,11 @@ public final class Words {
 
     /** The key of a record component: spaces before capitals. */
     public static String key(String component) {
-        return component.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
+        StringBuilder key = new StringBuilder();
+        for (char c : component.toCharArray()) {
+            key.append(c >= 'A' && c <= 'Z' ? " " : "").append(c);
+        }
+        return key.toString().toLowerCase(Locale.ROOT);
     }
 
     /** All words of an enum, in its order. */

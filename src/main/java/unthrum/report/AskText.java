@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import unthrum.reading.Dimension;
 import unthrum.reasoning.change.Stakes;
 import unthrum.reasoning.change.Unknown;
+import unthrum.reasoning.derive.Assumed;
 
 /**
  * What to measure next, the weightiest first, and what need not be measured. A fact that several panels lack is one
@@ -55,8 +56,11 @@ public final class AskText {
         Unknown first = errand.get(0);
         page.entry(0, number + ".", COLUMN, English.capital(first.lever().how().called()));
         page.paragraph(COLUMN, "How: " + English.sentence(first.lever().how().measure()));
-        errand.stream().flatMap(u -> u.assumed().stream()).findFirst().ifPresent(a -> page.paragraph(COLUMN,
-                "Until then: " + LeverWords.written(a.value()) + ", because " + a.because() + "."));
+        Map<Assumed, List<Unknown>> assumed = errand.stream().filter(u -> u.assumed().isPresent())
+                .collect(Collectors.groupingBy(u -> u.assumed().get(), LinkedHashMap::new, Collectors.toList()));
+        assumed.forEach((a, where) -> page.paragraph(COLUMN, "Until then" + (assumed.size() == 1 ? ""
+                : " on " + English.and(where.stream().map(LeverWords::where).toList())) + ": "
+                + LeverWords.written(a.value()) + ", because " + a.because() + "."));
         List<String> dangerOnly = new ArrayList<>();
         for (Unknown unknown : errand) {
             if (unknown.ways().isEmpty()) {
@@ -81,7 +85,8 @@ public final class AskText {
         EffectWords words = new EffectWords(new Sentences(PlaceNames.on(unknown.today().panel().facts())));
         Unknown.Way first = alike.get(0);
         List<String> values = alike.stream().map(w -> LeverWords.value(w.turn().to())).toList();
-        String to = unknown.lever().isScale() ? "at " + values.get(0) : "if it is '" + String.join("' or '", values) + "'";
+        String to = unknown.lever().isScale() ? "at " + values.get(0)
+                : (unknown.lever().isList() ? "if it names '" : "if it is '") + String.join("' or '", values) + "'";
         return English.sentence(to + ", " + words.of(first.effects(), first.advice().layup()));
     }
 
@@ -103,12 +108,17 @@ public final class AskText {
     }
 
     private void idle(List<Unknown> unknowns) {
+        List<Unknown> idle = unknowns.stream().filter(u -> !u.decides()).toList();
+        list("Changes nothing by itself, but the plan asks for it", idle.stream().filter(Unknown::asked).toList());
+        list("Need not be measured", idle.stream().filter(u -> !u.asked()).toList());
+    }
+
+    private void list(String title, List<Unknown> unknowns) {
         Map<String, List<String>> byPanel = new TreeMap<>();
-        unknowns.stream().filter(u -> !u.decides())
-                .forEach(u -> byPanel.computeIfAbsent(u.panel(), p -> new ArrayList<>()).add(u.lever().name()));
+        unknowns.forEach(u -> byPanel.computeIfAbsent(u.panel(), p -> new ArrayList<>()).add(u.lever().name()));
         if (!byPanel.isEmpty()) {
             page.blank();
-            page.heading("Need not be measured");
+            page.heading(title);
             byPanel.forEach((panel, names) -> page.bullet(INDENT, panel + ": " + English.andNumbered(names) + "."));
         }
     }

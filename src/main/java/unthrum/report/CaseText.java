@@ -176,8 +176,9 @@ public final class CaseText {
         List<Assumed> decisive = advice.restsOn();
         Entries entries = new Entries();
         for (Assumed a : advice.panel().facts().assumptions().values()) {
-            entries.add(a.fact(), a.value() + ", because " + a.because() + " ("
-                    + knowledge.sourceTitle(a.source()) + ")." + (decisive.contains(a) ? " The verdict rests on it." : ""));
+            entries.add(a.fact(), LeverWords.written(a.value()) + ", because " + a.because() + " ("
+                    + knowledge.sourceTitle(a.source()) + ")."
+                    + (decisive.contains(a) ? " The verdict rests on it." : ""));
         }
         entries.print(page, INDENT, 16);
     }

@@ -125,7 +125,7 @@ public final class ChangesText {
     private void confidence(Confidence confidence) {
         page.blank();
         page.heading("How sure it is");
-        String verdict = English.capital(Words.of(advice.verdict()));
+        String verdict = "The verdict, " + Words.of(advice.verdict()) + ",";
         page.paragraph(INDENT, confidence.isMeasured() ? verdict + " rests on what was measured."
                 : verdict + " rests on " + English.count(confidence.assumptions().size(), "assumption") + ": "
                         + English.and(confidence.assumptions().stream()

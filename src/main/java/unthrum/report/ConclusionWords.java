@@ -35,7 +35,7 @@ final class ConclusionWords {
             return LimitWords.of(pairing);
         }
         if (conclusion instanceof Question question) {
-            return "the survey does not say: " + question.fact() + " of " + place;
+            return "the survey has to say '" + question.fact() + "' for " + place;
         }
         return act(conclusion) + ": " + place;
     }

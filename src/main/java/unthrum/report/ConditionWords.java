@@ -31,33 +31,40 @@ record ConditionWords(Knowledge knowledge) {
         if (!test.matches()) {
             return "another " + kind;
         }
-        return kind.equals("aimed at") ? constants(test.group(3)) + " among the client's aims"
-                : wanted(test, looked) + found(looked);
+        if (test.group(2).endsWith("contains")) {
+            return test.group(2).startsWith("not") ? "it to be stated" : "it to be unknown";
+        }
+        String constants = constants(test.group(3));
+        return kind.equals("aimed at") ? constants + " among the client's aims"
+                : kind.equals("want") && !constants.isEmpty() ? constants + " to be wanted"
+                : needed(test, looked) + found(looked);
     }
 
+    /** What has to be there; a condition that a thing must not be there fails by the one that was found. */
     private static String thing(String kind, Looked looked) {
-        if (looked.outcome() == Outcome.FAILED && looked.found().isPresent() && looked.values().isEmpty()
-                && !TEST.matcher(looked.text()).matches()) {
-            return "no such " + kind;
-        }
+        boolean unwelcome = looked.outcome() == Outcome.FAILED;
         String constants = constants(looked.text());
-        String named = kind.equals("want") ? "another layer that is wanted" : kind.equals("aimed at")
-                ? "another aim of the client" : kind.equals("decoupled") ? "room for foam under a barrier" : kind.equals("leak")
-                ? "an open hole that may be closed" : English.withArticle(kind);
+        if (!constants.isEmpty() && kind.equals("want")) {
+            return (unwelcome ? "no " : "") + constants + " to be wanted";
+        }
+        if (!constants.isEmpty() && kind.equals("opening")) {
+            return unwelcome ? "no " + constants : English.withArticle(constants);
+        }
+        String named = unwelcome ? "no such " + kind : switch (kind) {
+            case "want" -> "another layer that is wanted";
+            case "aimed at" -> "another aim of the client";
+            case "decoupled" -> "room for foam under a barrier";
+            case "leak" -> "an open hole that may be closed";
+            default -> English.withArticle(kind);
+        };
         return named + (constants.isEmpty() ? "" : " (" + constants + ")");
     }
 
-    private String wanted(Matcher test, Looked looked) {
+    private String needed(Matcher test, Looked looked) {
         String operator = test.group(2);
-        if (operator.endsWith("contains")) {
-            return operator.startsWith("not") ? "it to be stated" : "it to be unknown";
-        }
         String constants = constants(test.group(3));
         String right = !constants.isEmpty() ? constants : test.group(3).equals("true") ? "yes"
                 : test.group(3).equals("false") ? "no" : second(looked);
-        if (looked.kind().equals("Want")) {
-            return right + " to be wanted";
-        }
         return key(looked) + switch (operator) {
             case ">" -> " above ";
             case ">=" -> " of at least ";

@@ -38,9 +38,10 @@ final class LeverWords {
         return " (" + kind + " " + lever.number() + ")";
     }
 
-    /** What holds today: '12 mm', 'rings', 'nobody has said'. */
-    static String today(Lever lever) {
-        return lever.today().map(LeverWords::value).orElse("not written down") + (lever.stated() ? "" : " (assumed)");
+    /** What holds today: '12 mm' for a number, a word in quotes. */
+    private static String today(Lever lever) {
+        String today = lever.today().map(LeverWords::value).orElseThrow();
+        return (lever.isScale() ? today : "'" + today + "'") + (lever.stated() ? "" : " (assumed)");
     }
 
     static String value(Object value) {
@@ -70,15 +71,14 @@ final class LeverWords {
         return value.replace(" degC", " °C");
     }
 
-    /** 'with 9.9 mm clearance instead of 12 mm', 'were the paint fresh or flaking instead of sound'. */
+    /** 'with 9.9 mm clearance instead of 12 mm', 'with the paint 'fresh' or 'flaking' instead of 'sound''. */
     static String turn(Lever lever, List<Object> to) {
         String values = either(to.stream().map(LeverWords::value).toList());
-        if (lever.isScale()) {
-            return "with " + values + " " + name(lever) + " instead of " + today(lever);
-        }
-        return "were " + name(lever) + " '" + values + "' instead of '"
-                + lever.today().map(LeverWords::value).orElse("not written down") + "'"
-                + (lever.stated() || lever.today().isEmpty() ? "" : " (assumed)");
+        String turned = lever.isScale() ? values + " " + name(lever)
+                : lever.isList() ? "'" + values + "' on " + name(lever)
+                : name(lever) + " '" + values + "'";
+        return "with " + turned + (lever.today().stream().anyMatch(to::contains) ? ", measured and no longer assumed"
+                : lever.today().isEmpty() ? ", which is not written down" : " instead of " + today(lever));
     }
 
     static String turns(List<Turn> turns) {

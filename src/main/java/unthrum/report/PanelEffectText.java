@@ -103,8 +103,8 @@ final class PanelEffectText {
             lines.add("Coldest face that room air meets: " + celsius(d.bare().coldest()) + " bare, "
                     + celsius(d.coldestCovered()) + " where the layers lie, dew point " + celsius(d.dewPoint())
                     + (d.treated().share() > 0 ? "; " + Amounts.share(d.treated().share())
-                    + " of the panel can still get wet, on average " + Dimension.NUMBER.show(d.treated().depth())
-                    + " degrees below it instead of " + Dimension.NUMBER.show(d.bare().depth()) + "." : "."));
+                    + " of the panel can still get wet, on average " + Math.round(d.treated().depth())
+                    + " degrees below it instead of " + Math.round(d.bare().depth()) + "." : "."));
         }
     }
 

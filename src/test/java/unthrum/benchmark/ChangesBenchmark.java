@@ -1,8 +1,8 @@
 package unthrum.benchmark;
 
+import com.sun.management.OperatingSystemMXBean;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
-import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -28,10 +28,10 @@ import unthrum.survey.SurveyReader;
 
 /**
  * How long turning one panel over, and asking about 30 unknown facts, take against advice on the vehicle, all in one
- * run: in this process, warm, in wall time and in the thread's own processor time, which a busy machine does not blur;
- * and as whole processes, as a fitter starts them, if {@code target/unthrum.jar} is there. Advice is measured without
- * sharing what is scarce among panels, which takes longer than all else. Not a test: start it by hand from the test
- * class path, {@code java -cp target/test-classes:target/classes:LIBRARIES unthrum.benchmark.ChangesBenchmark}.
+ * run: in this process, warm, in wall time and in the processor time of all its threads, which a busy machine blurs
+ * less; and as whole processes, as a fitter starts them, if {@code target/unthrum.jar} is there. Advice is measured
+ * without sharing what is scarce among panels, which takes longer than all else. Not a test: start it by hand from the
+ * test class path, {@code java -cp target/test-classes:target/classes:LIBRARIES unthrum.benchmark.ChangesBenchmark}.
  */
 final class ChangesBenchmark {
 
@@ -178,13 +178,14 @@ final class ChangesBenchmark {
     /** How long something took, in ms. */
     private record Time(double wall, double processor) {
 
-        private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
+        private static final OperatingSystemMXBean PROCESS =
+                (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
 
         static Time of(Runnable work) {
             long began = System.nanoTime();
-            long used = THREADS.getCurrentThreadCpuTime();
+            long used = PROCESS.getProcessCpuTime();
             work.run();
-            return new Time((System.nanoTime() - began) / 1e6, (THREADS.getCurrentThreadCpuTime() - used) / 1e6);
+            return new Time((System.nanoTime() - began) / 1e6, (PROCESS.getProcessCpuTime() - used) / 1e6);
         }
     }
 }

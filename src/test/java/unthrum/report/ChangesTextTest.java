@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
+import unthrum.reading.RecordPath;
 import unthrum.reasoning.change.Doubt;
 import unthrum.reasoning.change.PanelTrial;
 import unthrum.reasoning.change.Turned;
@@ -72,6 +73,20 @@ class ChangesTextTest {
             assertThat(new ObjectMapper().readTree(ChangesJson.of(whatIf)).at("/turns/0/to/value").asInt()).isEqualTo(9);
             assertThat(WhatIfText.of(WhatIf.of(trial, roof, "--if", List.of("clearance=24 mm")), WIDTH, PLAIN))
                     .contains("So the panel gets the same.").doesNotContain("Holds then");
+        }
+    }
+
+    @Test
+    @DisplayName("an edit that states what was assumed says so, and a list is said by what stands on it")
+    void statedAndLists() throws IOException {
+        Survey survey = SurveyReader.read(Path.of("scenarios", "sleeper-city-van.yaml"));
+        PanelEntry panel = RecordPath.of(PanelEntry.class, "behind").with(
+                RecordPath.of(PanelEntry.class, "reach").with(survey.panels().get(0), null), null);
+        try (PanelTrial trial = new PanelTrial(ENGINE, CATALOGUE, survey)) {
+            String text = WhatIfText.of(WhatIf.of(trial, panel, "--if", List.of("reach=open", "behind=airbag")), WIDTH,
+                    PLAIN);
+            assertThat(text).contains("- With the reach 'open', measured and no longer assumed.",
+                    "- With 'airbag' on the list of what lies behind, which is not written down.");
         }
     }
 }

@@ -26,13 +26,19 @@ public record Change(List<Turn> turns, Outcome before, Outcome after, List<Effec
 
     /** A fact set to another value. */
     public record Turn(Lever lever, Object to) {
+
+        /** Whether a fitter can bring it about. */
+        boolean canBeMade() {
+            return lever.isScale() ? lever.how().canMove(Measured.upward(this)) : lever.how().canChange();
+        }
     }
 
     public Use use() {
+        boolean undecided = before.verdict() == Verdict.HOLD || before.verdict() == Verdict.ASK;
         boolean gain = effects.stream().anyMatch(Effect.Gains.class::isInstance)
-                || before.verdict() == Verdict.HOLD || before.verdict() == Verdict.ASK;
+                || undecided && after.verdict() != Verdict.LEAVE_BARE;
         if (gain && after.verdict() != Verdict.HOLD && lost().findAny().isEmpty()
-                && turns.stream().allMatch(t -> t.lever().how().canChange())) {
+                && turns.stream().allMatch(Turn::canBeMade)) {
             return Use.ADVICE;
         }
         return turns.stream().allMatch(Measured::mayBeFound) ? Use.MEASURE : Use.UNDERSTANDING;

@@ -29,9 +29,11 @@ public final class Changes {
 
     /** The smallest changes of one fact, advice first. */
     public List<Change> single() {
-        List<Change> changes = new ArrayList<>();
-        levers().forEach(lever -> changes.addAll(of(lever)));
-        return changes;
+        return Hands.share(trial, levers(), hand -> handedTo(hand)::of).stream().flatMap(List::stream).toList();
+    }
+
+    private Changes handedTo(PanelTrial hand) {
+        return hand == trial ? this : new Changes(hand, panel);
     }
 
     /** The changes of stated numbers within what a second measurement may find. */

@@ -1,6 +1,6 @@
 package unthrum.reasoning.change;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import unthrum.facts.Bay;
 import unthrum.facts.Question;
@@ -31,11 +31,8 @@ public record Doubt(PanelAdvice advice, List<Change> flips, List<Assumed> assump
 
     /** The panels worth a look, those with most reasons first. */
     public static List<Doubt> of(PanelTrial trial, List<PanelEntry> panels) {
-        List<Doubt> doubts = new ArrayList<>();
-        panels.forEach(panel -> doubts.add(of(trial, panel)));
-        doubts.removeIf(d -> d.weight() == 0);
-        doubts.sort((a, b) -> b.weight() - a.weight());
-        return doubts;
+        return Hands.share(trial, panels, hand -> panel -> of(hand, panel)).stream().filter(d -> d.weight() > 0)
+                .sorted(Comparator.comparingInt(Doubt::weight).reversed()).toList();
     }
 
     /** How many reasons there are to look; a tap against the formula counts most, for it costs a knock to settle. */

@@ -65,9 +65,6 @@ final class Pairs {
     private static List<Turn> turns(List<Lever> levers) {
         List<Turn> turns = new ArrayList<>();
         for (Lever lever : levers) {
-            if (!lever.how().canChange()) {
-                continue;
-            }
             if (lever.isScale()) {
                 for (boolean upward : List.of(true, false)) {
                     List<Object> values = lever.scale(upward);
@@ -79,6 +76,7 @@ final class Pairs {
                 lever.words().forEach(word -> turns.add(new Turn(lever, word)));
             }
         }
+        turns.removeIf(turn -> !turn.canBeMade());
         return turns;
     }
 

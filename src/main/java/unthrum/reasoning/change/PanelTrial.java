@@ -31,6 +31,8 @@ import unthrum.survey.Survey;
 public final class PanelTrial implements AutoCloseable {
 
     private final RuleEngine engine;
+    private final Catalogue catalogue;
+    private final Survey survey;
     private final Truths truths;
     private final Wanting wanting;
     private final Advisor advisor;
@@ -39,9 +41,12 @@ public final class PanelTrial implements AutoCloseable {
     private final RuleSession session;
     private final Map<PanelEntry, PanelAdvice> judged = new HashMap<>();
     private String before = "";
+    private PanelTrial twin;
 
     public PanelTrial(RuleEngine engine, Catalogue catalogue, Survey survey) {
         this.engine = engine;
+        this.catalogue = catalogue;
+        this.survey = survey;
         this.truths = engine.truths();
         this.wanting = engine.knowledge().wanting();
         this.advisor = new Advisor(engine.knowledge(), catalogue);
@@ -113,8 +118,19 @@ public final class PanelTrial implements AutoCloseable {
         return session.silences(rule, place);
     }
 
+    /** A second trial of the same vehicle, for another thread; closed with this one. */
+    PanelTrial twin() {
+        if (twin == null) {
+            twin = new PanelTrial(engine, catalogue, survey);
+        }
+        return twin;
+    }
+
     @Override
     public void close() {
+        if (twin != null) {
+            twin.close();
+        }
         session.close();
     }
 }

@@ -1,6 +1,7 @@
 package unthrum.reasoning.change;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -22,10 +23,8 @@ public final class Unknowns {
 
     /** All unknown facts of all panels, the weightiest first, then in the survey's order. */
     public List<Unknown> of(Survey survey) {
-        List<Unknown> all = new ArrayList<>();
-        survey.panels().forEach(panel -> all.addAll(of(panel)));
-        all.sort(Comparator.comparing(Unknown::stakes, Stakes.WEIGHTIEST));
-        return all;
+        return Hands.share(trial, survey.panels(), hand -> new Unknowns(hand)::of).stream().flatMap(List::stream)
+                .sorted(Comparator.comparing(Unknown::stakes, Stakes.WEIGHTIEST)).toList();
     }
 
     /** The unknown facts of one panel, in the order of its facts. */
@@ -40,7 +39,8 @@ public final class Unknowns {
     }
 
     private Unknown unknown(PanelEntry panel, Lever lever, PanelAdvice today, Sweep sweep) {
-        List<Sweep.Step> steps = new ArrayList<>(sweep.judged(lever, stated(lever)));
+        List<Sweep.Step> steps = sweep.judged(lever, stated(lever)).stream().sorted(Comparator.comparingDouble(
+                s -> Measured.distance(new Turn(lever, s.value())).orElse(0))).toList();
         List<Unknown.Way> ways = new ArrayList<>();
         Set<Outcome> seen = new HashSet<>(Set.of(Outcome.of(today)));
         for (Sweep.Step step : steps) {
@@ -59,7 +59,7 @@ public final class Unknowns {
         List<Object> values = new ArrayList<>();
         if (lever.isScale()) {
             values.addAll(lever.scale(false));
-            java.util.Collections.reverse(values);
+            Collections.reverse(values);
             lever.today().ifPresent(values::add);
             values.addAll(lever.scale(true));
         } else {

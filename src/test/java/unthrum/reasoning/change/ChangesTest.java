@@ -14,6 +14,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.Assume;
 import unthrum.reasoning.change.Change.Turn;
+import unthrum.reasoning.Verdict;
 import unthrum.reasoning.change.Vehicles.Made;
 import unthrum.survey.PanelEntry;
 
@@ -62,6 +63,23 @@ class ChangesTest {
                     scanned.addAll(scanned(each, made.panel(), lever, false));
                     assertThat(changes.of(lever)).extracting(c -> c.turns().get(0).to() + " " + c.effects())
                             .as(lever.name()).containsExactlyElementsOf(scanned);
+                }
+            }
+        }
+    }
+
+    @Property(tries = 20, shrinking = ShrinkingMode.OFF)
+    @Label("nobody is told to heat a panel or to take room from it, nor to work for its staying bare")
+    void advice(@ForAll("panels") Made made) {
+        try (PanelTrial trial = made.trial()) {
+            Changes changes = new Changes(trial, made.panel());
+            List<Change> all = new ArrayList<>(changes.single());
+            all.addAll(changes.pairs(all));
+            for (Change change : all) {
+                if (change.use() == Change.Use.ADVICE) {
+                    assertThat(change.after().verdict()).as("%s", change).isNotEqualTo(Verdict.LEAVE_BARE);
+                    change.turns().stream().filter(t -> t.lever().isScale()).forEach(t -> assertThat(
+                            Measured.upward(t)).as("%s", change).isEqualTo(!t.lever().key().equals("peak")));
                 }
             }
         }

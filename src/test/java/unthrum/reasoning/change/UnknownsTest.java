@@ -30,7 +30,7 @@ class UnknownsTest {
         try (PanelTrial trial = made.trial()) {
             Unknowns unknowns = new Unknowns(trial);
             for (Unknown unknown : unknowns.of(made.panel())) {
-                List<Object> answers = answers(unknown.lever());
+                List<Object> answers = Vehicles.values(unknown.lever());
                 PanelEntry answered = unknown.lever().set(made.panel(), answers.get(random.nextInt(answers.size())));
                 assertThat(unknowns.of(answered)).extracting(u -> u.lever().name())
                         .doesNotContain(unknown.lever().name());
@@ -45,7 +45,7 @@ class UnknownsTest {
             Outcome today = Outcome.of(trial.advise(made.panel()));
             for (Unknown unknown : new Unknowns(trial).of(made.panel())) {
                 if (!unknown.decides()) {
-                    List<Object> answers = answers(unknown.lever());
+                    List<Object> answers = Vehicles.values(unknown.lever());
                     Object answer = answers.get(random.nextInt(answers.size()));
                     assertThat(Outcome.of(trial.advise(unknown.lever().set(made.panel(), answer))))
                             .as("%s = %s", unknown.lever().name(), answer).isEqualTo(today);
@@ -63,14 +63,5 @@ class UnknownsTest {
             assertThat(new Unknowns(trial).of(survey)).extracting(Unknown::stakes)
                     .isSortedAccordingTo(Stakes.WEIGHTIEST).isNotEmpty();
         }
-    }
-
-    private static List<Object> answers(Lever lever) {
-        List<Object> answers = new ArrayList<>(lever.words());
-        if (lever.isScale()) {
-            answers.addAll(lever.scale(true));
-            answers.addAll(lever.scale(false));
-        }
-        return answers;
     }
 }

@@ -62,12 +62,19 @@ final class Vehicles {
         return new Made(survey, panel);
     }
 
-    private static PanelEntry turned(PanelEntry panel, Lever lever, Random random) {
+    /** The panel with a fact set to any other value; the panel as it is where there is none. */
+    static PanelEntry turned(PanelEntry panel, Lever lever, Random random) {
+        List<Object> values = values(lever);
+        return values.isEmpty() ? panel : lever.set(panel, values.get(random.nextInt(values.size())));
+    }
+
+    /** Every other value that a fact may plausibly have. */
+    static List<Object> values(Lever lever) {
         List<Object> values = new ArrayList<>(lever.words());
         if (lever.isScale()) {
             values.addAll(lever.scale(true));
             values.addAll(lever.scale(false));
         }
-        return values.isEmpty() ? panel : lever.set(panel, values.get(random.nextInt(values.size())));
+        return values;
     }
 }

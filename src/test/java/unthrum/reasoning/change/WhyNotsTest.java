@@ -45,7 +45,8 @@ class WhyNotsTest {
         return whole + advice.panel().facts().all(Bay.class).count() + advice.panel().facts().all(Opening.class).count();
     }
 
-    private static void makesTheDifference(PanelTrial trial, PanelAdvice advice, WhyNot answer) {
+    /** Without what the answer names, the layer is no longer kept off for this reason. */
+    static void makesTheDifference(PanelTrial trial, PanelAdvice advice, WhyNot answer) {
         String where = answer.layer() + " on " + answer.place();
         if (answer instanceof WhyNot.NobodyAsks none) {
             assertThat(none.silent()).as(where).isNotEmpty().allSatisfy(s -> assertThat(s.failures()).isPositive());
