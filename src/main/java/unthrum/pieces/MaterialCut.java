@@ -37,7 +37,7 @@ public record MaterialCut(Material material, List<CutPiece> pieces, CuttingLayou
     }
 
     double unplacedArea() {
-        return unplaced().stream().mapToDouble(CutPiece::area).sum();
+        return unplaced().stream().mapToDouble(p -> p.area() + p.lids()).sum();
     }
 
     /** The packs to buy. */
@@ -49,9 +49,9 @@ public record MaterialCut(Material material, List<CutPiece> pieces, CuttingLayou
         return packs() * material.price().amount().doubleValue();
     }
 
-    /** Of the pieces that are cut, m². */
+    /** Of the pieces that are cut, with their loose lids, m². */
     public double area() {
-        return pieces.stream().mapToDouble(CutPiece::area).sum() - unplacedArea();
+        return pieces.stream().mapToDouble(p -> p.area() + p.lids()).sum() - unplacedArea();
     }
 
     public double mass() {

@@ -21,6 +21,7 @@ import unthrum.Scenarios;
 import unthrum.cutting.SheetLayout;
 import unthrum.pieces.Bench;
 import unthrum.pieces.CutPlan;
+import unthrum.pieces.MaterialCut;
 import unthrum.pieces.Wishes;
 import unthrum.plan.Plan;
 import unthrum.survey.SurveyReader;
@@ -77,11 +78,11 @@ class CutTextTest {
     @MethodSource("scenarios")
     @DisplayName("sketch each sheet with a frame and a number for every piece that is wide enough for one")
     void sketches(Path file) {
-        cut(file).cuts().forEach(c -> c.layout().sheets().forEach(s -> sketch(s)));
+        cut(file).cuts().forEach(c -> c.layout().sheets().forEach(s -> sketch(c, s)));
     }
 
-    private static void sketch(SheetLayout sheet) {
-        List<String> lines = SheetSketch.lines(sheet, 80);
+    private static void sketch(MaterialCut cut, SheetLayout sheet) {
+        List<String> lines = SheetSketch.lines(sheet, cut.byName(), 80);
         assertThat(lines).allSatisfy(l -> assertThat(l.length()).isLessThanOrEqualTo(80));
         assertThat(lines.get(0)).startsWith("+-").endsWith("+");
         String drawn = String.join("\n", lines);

@@ -47,7 +47,8 @@ class SheetDrawingTest {
     }
 
     private static List<String> words(Element svg) {
-        return all(svg, "text").stream().map(Element::getTextContent).toList();
+        return java.util.stream.Stream.of("text", "tspan").flatMap(name -> all(svg, name).stream())
+                .map(Element::getTextContent).toList();
     }
 
     /** The area inside a path's first outline less its holes. */
@@ -122,6 +123,6 @@ class SheetDrawingTest {
             List<String> words = words(svg(drawing));
             assertThat(words).contains("0", "100 mm when printed at full size", "arch <left> & \"rear\"");
         }
-        assertThat(CutDrawings.of(cut).values()).anySatisfy(d -> assertThat(d).contains("round 30 at "));
+        assertThat(CutDrawings.of(cut).values()).anySatisfy(d -> assertThat(d).contains(": round 30 at "));
     }
 }
