@@ -30,6 +30,11 @@ final class Joints {
             return line > from - off && line < to + off;
         }
 
+        /** What a piece takes to reach past it. */
+        double needs() {
+            return to - from + 2 * off;
+        }
+
         double middle() {
             return (from + to) / 2;
         }
@@ -112,20 +117,20 @@ final class Joints {
     private int joint(Box face, int from, int end, int most, boolean onAlong) {
         int rest = end - from - most;
         int wanted = rest < LEAST ? end - LEAST : from + most;
-        return line(face, wanted, from + Math.min(LEAST, most / 2), onAlong);
+        return line(face, wanted, from + Math.min(LEAST, most / 2), most, onAlong);
     }
 
-    private int line(Box face, int wanted, int least, boolean onAlong) {
-        return clear(face, wanted, least, onAlong).or(() -> through(face, wanted, least, onAlong)).orElse(wanted);
+    private int line(Box face, int wanted, int least, int most, boolean onAlong) {
+        return clear(face, wanted, least, most, onAlong).or(() -> through(face, wanted, least, onAlong)).orElse(wanted);
     }
 
-    /** The nearest line at or before the wanted one that crosses nothing. */
-    private Optional<Integer> clear(Box face, int wanted, int least, boolean onAlong) {
+    /** The nearest line at or before the wanted one that crosses nothing; none where a hole outreaches the sheet. */
+    private Optional<Integer> clear(Box face, int wanted, int least, int most, boolean onAlong) {
         int line = wanted;
         Optional<Stretch> hit = hit(face, line, onAlong);
         while (hit.isPresent()) {
             line = (int) Math.floor(hit.get().from()) - hit.get().off();
-            if (line < least) {
+            if (line < least || hit.get().needs() > most) {
                 return Optional.empty();
             }
             hit = hit(face, line, onAlong);
@@ -158,7 +163,7 @@ final class Joints {
         boolean onAlong = face.length() >= face.width();
         int from = onAlong ? face.along() : face.across();
         int size = onAlong ? face.length() : face.width();
-        int line = line(face, from + size / 2, from + LEAST_HALF, onAlong);
+        int line = line(face, from + size / 2, from + LEAST_HALF, size, onAlong);
         if (Math.min(line - from, from + size - line) < LEAST_HALF) {
             return List.of();
         }
