@@ -36,6 +36,9 @@ public final class CutPlanner {
     /** The pieces of each material, in each way to part a face. */
     private final Map<Parting, Map<Material, List<CutPiece>>> pieces = new EnumMap<>(Parting.class);
 
+    /** The way that leaves least out. */
+    private final Map<Material, Parting> partings = new HashMap<>();
+
     private final Map<Material, Long> starts = new HashMap<>();
 
     private CutPlanner(Plan plan, Wishes wishes, Knowledge knowledge, Catalogue catalogue) {
@@ -78,7 +81,10 @@ public final class CutPlanner {
         for (Parting parting : Parting.values()) {
             if (best == null || !best.unplaced().isEmpty()) {
                 MaterialCut cut = cutter(material).cut(pieces.get(parting).get(material), planned(material));
-                best = best == null || cut.unplacedArea() < best.unplacedArea() - 1e-6 ? cut : best;
+                if (best == null || cut.unplacedArea() < best.unplacedArea() - 1e-6) {
+                    best = cut;
+                    partings.put(material, parting);
+                }
             }
         }
         return best;
@@ -91,7 +97,7 @@ public final class CutPlanner {
         MaterialCut free = cutter(material).cut(usual().get(material), Stock.UNLIMITED);
         double extra = free.price() - tight.price();
         boolean affordable = extra <= moneyLeft(cuts);
-        MaterialCut taken = affordable ? free : tight;
+        MaterialCut taken = affordable ? free : byRank(tight, free);
         Map<Boolean, List<CutPiece>> missing = taken.unplaced().stream()
                 .collect(Collectors.partitioningBy(free.unplaced()::contains));
         missing.forEach((tooLarge, some) -> {
@@ -101,6 +107,16 @@ public final class CutPlanner {
             }
         });
         return taken;
+    }
+
+    /** As planned, with what finds no room chosen by the plan's ranking; what fits no sheet is left out anyway. */
+    private MaterialCut byRank(MaterialCut tight, MaterialCut free) {
+        Material material = tight.material();
+        List<CutPiece> all = pieces.get(partings.get(material)).get(material);
+        List<CutPiece> tooLarge = all.stream().filter(free.unplaced()::contains).toList();
+        List<CutPiece> some = all.stream().filter(p -> !tooLarge.contains(p)).toList();
+        return new ByRank(plan.shares().ranking(), cutter(material), some, planned(material)).cut(tight.without(tooLarge))
+                .and(tooLarge);
     }
 
     /** What the client's money leaves after all that is to be bought by now; without a limit no end of it. */

@@ -106,7 +106,8 @@ class CutTextTest {
         assertThat(cut.shortfalls()).isNotEmpty();
         assertThat(flat(cut)).contains("What cannot be cut").containsPattern(
                 "Pieces? \\w+ of [a-z-]+ \\(\\d+ × \\d+ mm\\).*: no room on the butyl-2 that is in stock and in the plan,"
-                        + " and the client's money buys no more. Nearest way out: 1 pack more for 60 EUR, or leave out");
+                        + " and the client's money buys no more, so the last in the plan's ranking goes without."
+                        + " Nearest way out: 1 pack more for 60 EUR, or leave out");
     }
 
     @Test
