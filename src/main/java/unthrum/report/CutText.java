@@ -1,7 +1,6 @@
 package unthrum.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -94,9 +93,7 @@ public final class CutText {
     }
 
     private Stream<CutPiece> inOrder() {
-        return plan.cuts().stream().flatMap(c -> c.pieces().stream()).sorted(Comparator
-                .comparingInt((CutPiece p) -> Integer.parseInt(p.number().replaceAll("[a-z].*", "")))
-                .thenComparingInt(p -> p.number().length()).thenComparing(CutPiece::number));
+        return CutWords.inOrder(plan.cuts().stream().flatMap(c -> c.pieces().stream()));
     }
 
     private void cutOuts() {

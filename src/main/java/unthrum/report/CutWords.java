@@ -1,8 +1,10 @@
 package unthrum.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import unthrum.cutting.Placement;
 import unthrum.cutting.Stock;
 import unthrum.facts.Bay;
@@ -22,6 +24,13 @@ import unthrum.reading.Words;
 final class CutWords {
 
     private CutWords() {
+    }
+
+    /** By number: 9, 10a, 10b, 10b1. */
+    static Stream<CutPiece> inOrder(Stream<CutPiece> pieces) {
+        return pieces.sorted(Comparator
+                .comparingInt((CutPiece p) -> Integer.parseInt(p.number().replaceAll("[a-z].*", "")))
+                .thenComparingInt(p -> p.number().length()).thenComparing(CutPiece::number));
     }
 
     /** '742 × 368 mm', along and across. */
