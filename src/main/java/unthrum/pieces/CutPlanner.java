@@ -65,10 +65,13 @@ public final class CutPlanner {
                 cuts.set(i, more(cuts, i, shortfalls));
             }
         }
-        List<CutPiece> cut = cuts.stream().flatMap(c -> c.pieces().stream()).toList();
-        Supplies supplies = new SupplyList(plan, knowledge, catalogue, cut).supplies();
         List<OnSite> onSite = PieceMaker.of(plan, knowledge, Parting.FEWEST_PIECES).onSite();
-        return new CutPlan(plan, wishes, cuts, onSite, shortfalls, supplies);
+        return new CutPlan(plan, wishes, cuts, onSite, shortfalls, supplies(cuts));
+    }
+
+    private Supplies supplies(List<MaterialCut> cuts) {
+        List<CutPiece> cut = cuts.stream().flatMap(c -> c.pieces().stream()).toList();
+        return new SupplyList(plan, knowledge, catalogue, cut).supplies();
     }
 
     private Map<Material, List<CutPiece>> usual() {
@@ -119,14 +122,14 @@ public final class CutPlanner {
                 .and(tooLarge);
     }
 
-    /** What the client's money leaves after all that is to be bought by now; without a limit no end of it. */
+    /** What the client's money leaves after all that is to be bought by now, tape among it; without a limit no end of it. */
     private double moneyLeft(List<MaterialCut> cuts) {
         Totals totals = plan.totals();
         if (totals.moneyLimit().isEmpty() || !totals.moneyComparable()) {
             return Double.POSITIVE_INFINITY;
         }
         double closers = plan.shopping().stream().filter(p -> p.pieces() > 0).mapToDouble(Purchase::price).sum();
-        return totals.moneyLimit().get().amount().doubleValue() - closers
+        return totals.moneyLimit().get().amount().doubleValue() - closers - supplies(cuts).price()
                 - cuts.stream().mapToDouble(MaterialCut::price).sum();
     }
 

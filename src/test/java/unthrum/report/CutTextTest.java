@@ -92,6 +92,37 @@ class CutTextTest {
     }
 
     @Test
+    @DisplayName("tell of keyholes, folds and relief cuts, and sketch them")
+    void shapes() {
+        CutPlan cut = Bench.cut("vinyl-barrier-2", 1, Bench.panel("wall", 800, 600,
+                "ribs: [{kind: fold, runs: across, at: 300 mm}, {kind: fold, runs: along, at: 450 mm}]",
+                "openings: [{kind: grommet, size: 30 mm, state: closed, at: [600 mm, 100 mm]}]"));
+        assertThat(flat(cut)).contains("Keyhole, round 30 mm for grommet 1, middle 600 mm along and 100 mm across.",
+                "Slit to the keyhole from the edge, 85 mm across at 600 mm along.", "Bends over a fold at 300 mm along.",
+                "Relief cut from the edge to the corner of the folds, 150 mm across at 300 mm along;");
+        List<String> lines = SheetSketch.lines(cut.cuts().get(0).layout().sheets().get(0), cut.cuts().get(0).byName(), 80);
+        assertThat(String.join("", lines)).contains("o", "/", ":");
+    }
+
+    @Test
+    @DisplayName("say how bulging metal wants its sheet cut: limp sheet laps, soft foam loses a wedge")
+    void bulges() {
+        String arch = Bench.panel("arch", 760, 420, "ribs: none")
+                .replace("shape: flat", "shape: {curve: crowned, rise: 60 mm}");
+        assertThat(flat(Bench.cut("vinyl-barrier-2", 1, arch))).containsPattern(
+                "relief cuts in each long side, evenly spaced, \\d+ mm deep: the edges lap by \\d+ mm at the rim");
+        assertThat(flat(Bench.cut("pe-foam-6", 1, arch))).containsPattern("take out a wedge \\d+ mm wide at the rim");
+    }
+
+    @Test
+    @DisplayName("of a shield larger than any sheet name piece, panel and the nearest way out")
+    void tooLarge() {
+        assertThat(flat(Bench.cut("aluminium-shield-1", 1, Bench.panel("tunnel", 1400, 400, "ribs: none")))).contains(
+                "Piece 1 of tunnel (1400 × 400 mm): larger than any ", " of aluminium-shield-1, which is not joined."
+                        + " Nearest way out: order it to size, or take another material there.");
+    }
+
+    @Test
     @DisplayName("with no money and nothing in stock say what is left out and the nearest way out")
     void noMoney() throws IOException {
         assertThat(flat(hatchback("", "0 EUR"))).contains("Nothing to cut: the plan lays no sheet and no roll.",
