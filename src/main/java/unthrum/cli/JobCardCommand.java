@@ -14,6 +14,10 @@ import unthrum.job.JobPlanner;
 import unthrum.job.StepTable;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
+import unthrum.pieces.CutPlan;
+import unthrum.pieces.CutPlanner;
+import unthrum.pieces.Wishes;
+import unthrum.plan.Plan;
 import unthrum.plan.Planner;
 import unthrum.report.AsBuiltStarter;
 import unthrum.report.JobCardJson;
@@ -62,15 +66,24 @@ final class JobCardCommand implements Callable<Integer> {
         Knowledge knowledge = Knowledge.load();
         Survey survey = Surveys.read(List.of(file)).get(0);
         StepTable table = steps == null ? StepTable.load(knowledge) : StepTable.read(steps, knowledge);
-        JobCard card = new JobPlanner(knowledge, table).card(new Planner(knowledge, Catalogue.load()).plan(survey));
-        JobSheet sheet = JobSheet.of(card, knowledge);
-        write(card, sheet);
+        Plan plan = new Planner(knowledge, Catalogue.load()).plan(survey);
+        JobCard card = new JobPlanner(knowledge, table).card(plan);
+        CutPlan cuts = cuts(plan, knowledge);
+        JobSheet sheet = JobSheet.of(card, cuts, knowledge);
+        write(card, cuts, sheet);
         if (json) {
-            surroundings.printUtf8(JobCardJson.of(card));
+            surroundings.printUtf8(JobCardJson.of(card, cuts));
         } else if (page == null && asBuilt == null) {
             surroundings.print(JobCardText.of(sheet, width, look.style(surroundings)));
         }
         return ExitCode.DONE.code();
+    }
+
+    /** The layouts that 'cut' gives without further wishes. */
+    private CutPlan cuts(Plan plan, Knowledge knowledge) {
+        try (Interruption interruption = new Interruption(); SearchProgress progress = new SearchProgress(surroundings)) {
+            return CutPlanner.plan(plan, knowledge, Catalogue.load(), Wishes.usual().heard(progress, interruption));
+        }
     }
 
     /** Found out before anything is written. */
@@ -83,9 +96,9 @@ final class JobCardCommand implements Callable<Integer> {
         }
     }
 
-    private void write(JobCard card, JobSheet sheet) throws IOException {
+    private void write(JobCard card, CutPlan cuts, JobSheet sheet) throws IOException {
         if (asBuilt != null) {
-            Written.anew(asBuilt, AsBuiltStarter.of(card, seenFrom(asBuilt)).getBytes(StandardCharsets.UTF_8));
+            Written.anew(asBuilt, AsBuiltStarter.of(card, cuts, seenFrom(asBuilt)).getBytes(StandardCharsets.UTF_8));
             surroundings.err().println("Wrote " + asBuilt + ". Write in what was done, then: unthrum audit " + asBuilt);
         }
         if (page != null) {

@@ -13,13 +13,29 @@ import unthrum.facts.Place;
  * @param across of its middle, mm
  * @param length what is cut out along the panel, mm; of a round one its diameter
  * @param width  what is cut out across the panel, mm
- * @param lid    whether what is cut out goes back loosely as a lid of its own
  */
-public record Clearing(Place place, double along, double across, double length, double width, boolean round,
-                       boolean lid) {
+public record Clearing(Place place, double along, double across, double length, double width, boolean round, Way way) {
+
+    /** How a piece is cut for it. */
+    public enum Way {
+        /** Cut out. */
+        CLEAR,
+        /** Cut out, and what comes out goes back loosely as a lid of its own. */
+        LID,
+        /** A hole tight round what passes through, with a slit from the edge. */
+        KEYHOLE
+    }
 
     /** Sides of a quarter circle: within 0.1 % of a circle's area. */
     private static final int QUARTER_SIDES = 24;
+
+    public boolean isLid() {
+        return way == Way.LID;
+    }
+
+    public boolean isKeyhole() {
+        return way == Way.KEYHOLE;
+    }
 
     /** Its outline on the panel, mm. */
     public Geometry shape() {

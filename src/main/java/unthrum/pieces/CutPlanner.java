@@ -36,6 +36,9 @@ public final class CutPlanner {
     /** The pieces of each material, in each way to part a face. */
     private final Map<Parting, Map<Material, List<CutPiece>>> pieces = new EnumMap<>(Parting.class);
 
+    /** The way that leaves least out. */
+    private final Map<Material, Parting> partings = new HashMap<>();
+
     private final Map<Material, Long> starts = new HashMap<>();
 
     private CutPlanner(Plan plan, Wishes wishes, Knowledge knowledge, Catalogue catalogue) {
@@ -62,10 +65,13 @@ public final class CutPlanner {
                 cuts.set(i, more(cuts, i, shortfalls));
             }
         }
-        List<CutPiece> cut = cuts.stream().flatMap(c -> c.pieces().stream()).toList();
-        Supplies supplies = new SupplyList(plan, knowledge, catalogue, cut).supplies();
         List<OnSite> onSite = PieceMaker.of(plan, knowledge, Parting.FEWEST_PIECES).onSite();
-        return new CutPlan(plan, wishes, cuts, onSite, shortfalls, supplies);
+        return new CutPlan(plan, wishes, cuts, onSite, shortfalls, supplies(cuts));
+    }
+
+    private Supplies supplies(List<MaterialCut> cuts) {
+        List<CutPiece> cut = cuts.stream().flatMap(c -> c.pieces().stream()).toList();
+        return new SupplyList(plan, knowledge, catalogue, cut).supplies();
     }
 
     private Map<Material, List<CutPiece>> usual() {
@@ -78,7 +84,10 @@ public final class CutPlanner {
         for (Parting parting : Parting.values()) {
             if (best == null || !best.unplaced().isEmpty()) {
                 MaterialCut cut = cutter(material).cut(pieces.get(parting).get(material), planned(material));
-                best = best == null || cut.unplacedArea() < best.unplacedArea() - 1e-6 ? cut : best;
+                if (best == null || cut.unplacedArea() < best.unplacedArea() - 1e-6) {
+                    best = cut;
+                    partings.put(material, parting);
+                }
             }
         }
         return best;
@@ -91,7 +100,7 @@ public final class CutPlanner {
         MaterialCut free = cutter(material).cut(usual().get(material), Stock.UNLIMITED);
         double extra = free.price() - tight.price();
         boolean affordable = extra <= moneyLeft(cuts);
-        MaterialCut taken = affordable ? free : tight;
+        MaterialCut taken = affordable ? free : byRank(tight, free);
         Map<Boolean, List<CutPiece>> missing = taken.unplaced().stream()
                 .collect(Collectors.partitioningBy(free.unplaced()::contains));
         missing.forEach((tooLarge, some) -> {
@@ -103,14 +112,24 @@ public final class CutPlanner {
         return taken;
     }
 
-    /** What the client's money leaves after all that is to be bought by now; without a limit no end of it. */
+    /** As planned, with what finds no room chosen by the plan's ranking; what fits no sheet is left out anyway. */
+    private MaterialCut byRank(MaterialCut tight, MaterialCut free) {
+        Material material = tight.material();
+        List<CutPiece> all = pieces.get(partings.get(material)).get(material);
+        List<CutPiece> tooLarge = all.stream().filter(free.unplaced()::contains).toList();
+        List<CutPiece> some = all.stream().filter(p -> !tooLarge.contains(p)).toList();
+        return new ByRank(plan.shares().ranking(), cutter(material), some, planned(material)).cut(tight.without(tooLarge))
+                .and(tooLarge);
+    }
+
+    /** What the client's money leaves after all that is to be bought by now, tape among it; without a limit no end of it. */
     private double moneyLeft(List<MaterialCut> cuts) {
         Totals totals = plan.totals();
         if (totals.moneyLimit().isEmpty() || !totals.moneyComparable()) {
             return Double.POSITIVE_INFINITY;
         }
         double closers = plan.shopping().stream().filter(p -> p.pieces() > 0).mapToDouble(Purchase::price).sum();
-        return totals.moneyLimit().get().amount().doubleValue() - closers
+        return totals.moneyLimit().get().amount().doubleValue() - closers - supplies(cuts).price()
                 - cuts.stream().mapToDouble(MaterialCut::price).sum();
     }
 

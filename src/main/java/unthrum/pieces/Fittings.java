@@ -9,9 +9,11 @@ import unthrum.facts.Place;
 import unthrum.facts.ServiceCover;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Layer;
+import unthrum.pieces.Clearing.Way;
 import unthrum.reading.Quantity;
 import unthrum.reasoning.Case;
 import unthrum.survey.OpeningKind;
+import unthrum.survey.OpeningState;
 import unthrum.survey.PanelEntry;
 
 /** What a layer on one panel is cut clear of: the rules' vetoes say which parts, the survey says where they are. */
@@ -47,37 +49,44 @@ final class Fittings {
     private void fixing(Fixing fixing) {
         if (panel.isBare(fixing.place(), layer)) {
             round(fixing.place(), entry.fixings().orElseThrow().get(fixing.number() - 1).at(), fixing.count(),
-                    fixing.size() + 2 * ring, false);
+                    fixing.size() + 2 * ring, Way.CLEAR);
         }
     }
 
     private void opening(Opening opening) {
-        boolean service = opening.kind() == OpeningKind.SERVICE_OPENING;
         boolean bare = panel.isBare(opening.place(), layer);
-        if (bare || service) {
+        boolean service = opening.kind() == OpeningKind.SERVICE_OPENING;
+        if (bare || service || isPassed(opening)) {
+            Way way = bare ? Way.CLEAR : service ? Way.LID : Way.KEYHOLE;
             round(opening.place(), entry.openings().orElseThrow().get(opening.number() - 1).at(), opening.count(),
-                    opening.size() + 2 * ring, service && !bare);
+                    opening.size() + (way == Way.KEYHOLE ? 0 : 2 * ring), way);
         }
     }
 
-    private void round(Place place, Optional<List<Quantity>> at, int count, double diameter, boolean lid) {
+    /** Whether a loom passes, closed in by its grommet, as the rule on keyholes has it. */
+    private static boolean isPassed(Opening opening) {
+        return opening.state() == OpeningState.CLOSED
+                && (opening.kind() == OpeningKind.GROMMET || opening.kind() == OpeningKind.CABLE_HOLE);
+    }
+
+    private void round(Place place, Optional<List<Quantity>> at, int count, double diameter, Way way) {
         double wide = diameter * 1000;
-        at.ifPresent(a -> clearings.add(new Clearing(place, mm(a.get(0)), mm(a.get(1)), wide, wide, true, lid)));
+        at.ifPresent(a -> clearings.add(new Clearing(place, mm(a.get(0)), mm(a.get(1)), wide, wide, true, way)));
         int rest = count - (at.isPresent() ? 1 : 0);
         if (rest > 0) {
-            onSite.add(new OnSite(place, rest, diameter, lid));
+            onSite.add(new OnSite(place, rest, diameter, way));
         }
     }
 
     /** A cut follows the edge of a cover; what is cut out lies on it as a lid, unless nothing may. */
     private void cover(ServiceCover cover) {
         PanelEntry.Cover surveyed = entry.covers().orElseThrow().get(cover.number() - 1);
-        boolean lid = !panel.isBare(cover.place(), layer);
+        Way way = panel.isBare(cover.place(), layer) ? Way.CLEAR : Way.LID;
         if (surveyed.at().isPresent() && surveyed.size().isPresent()) {
             clearings.add(new Clearing(cover.place(), mm(surveyed.at().get().get(0)), mm(surveyed.at().get().get(1)),
-                    mm(surveyed.size().get().get(0)), mm(surveyed.size().get().get(1)), false, lid));
+                    mm(surveyed.size().get().get(0)), mm(surveyed.size().get().get(1)), false, way));
         } else {
-            onSite.add(new OnSite(cover.place(), 1, Double.NaN, lid));
+            onSite.add(new OnSite(cover.place(), 1, Double.NaN, way));
         }
     }
 

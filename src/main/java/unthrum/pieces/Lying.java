@@ -30,19 +30,37 @@ public record Lying(CutPiece piece, Placement placement) {
         return outlines;
     }
 
-    /** Where a label stands clear of edges and holes. */
+    /** Where a label stands clear of edges, holes and lines. */
     public Point middle() {
-        Coordinate middle = MaximumInscribedCircle.getCenter(ontoSheet().transform((Geometry) piece.shape()), 1)
-                .getCoordinate();
+        Geometry clear = piece.shape();
+        for (Line line : piece.lines()) {
+            clear = clear.difference(line.shape().buffer(1));
+        }
+        Coordinate middle = MaximumInscribedCircle.getCenter(ontoSheet().transform(clear), 1).getCoordinate();
         return new Point(middle.x, middle.y);
+    }
+
+    /** A line on it, where it lies. */
+    public record Drawn(Line line, Point from, Point to) {
+    }
+
+    public List<Drawn> lines() {
+        AffineTransformation onto = ontoSheet();
+        return piece.lines().stream().map(l -> new Drawn(l, point(onto, l.fromAlong(), l.fromAcross()),
+                point(onto, l.toAlong(), l.toAcross()))).toList();
+    }
+
+    private static Point point(AffineTransformation onto, double along, double across) {
+        Coordinate at = onto.transform(new Coordinate(along, across), new Coordinate());
+        return new Point(at.x, at.y);
     }
 
     public List<CutOut> cutOuts() {
         AffineTransformation onto = ontoSheet();
         return piece.clearings().stream().map(c -> {
-            Coordinate at = onto.transform(new Coordinate(c.along(), c.across()), new Coordinate());
-            return placement.turned() ? new CutOut(c, new Point(at.x, at.y), c.length(), c.width())
-                    : new CutOut(c, new Point(at.x, at.y), c.width(), c.length());
+            Point at = point(onto, c.along(), c.across());
+            return placement.turned() ? new CutOut(c, at, c.length(), c.width())
+                    : new CutOut(c, at, c.width(), c.length());
         }).toList();
     }
 

@@ -2,9 +2,12 @@ package unthrum.pieces;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import unthrum.cutting.CuttingLayout;
+import unthrum.cutting.Placement;
 import unthrum.cutting.SheetLayout;
 import unthrum.material.Material;
 import unthrum.material.Material.Form;
@@ -32,12 +35,28 @@ public record MaterialCut(Material material, List<CutPiece> pieces, CuttingLayou
 
     /** The pieces that find no room. */
     public List<CutPiece> unplaced() {
-        Map<String, CutPiece> all = byName();
-        return layout.unplaced().stream().map(p -> all.get(p.name())).toList();
+        Set<String> placed = layout.sheets().stream().flatMap(s -> s.placements().stream()).map(Placement::piece)
+                .collect(Collectors.toSet());
+        return pieces.stream().filter(p -> !placed.contains(p.name())).toList();
+    }
+
+    MaterialCut placedOnly() {
+        return without(unplaced());
+    }
+
+    MaterialCut without(List<CutPiece> without) {
+        return new MaterialCut(material, pieces.stream().filter(p -> !without.contains(p)).toList(), layout, shelf,
+                bought);
+    }
+
+    /** With pieces that are left out. */
+    MaterialCut and(List<CutPiece> without) {
+        return new MaterialCut(material, Stream.concat(pieces.stream(), without.stream()).toList(), layout, shelf,
+                bought);
     }
 
     double unplacedArea() {
-        return unplaced().stream().mapToDouble(CutPiece::area).sum();
+        return unplaced().stream().mapToDouble(p -> p.area() + p.lids()).sum();
     }
 
     /** The packs to buy. */
@@ -49,9 +68,9 @@ public record MaterialCut(Material material, List<CutPiece> pieces, CuttingLayou
         return packs() * material.price().amount().doubleValue();
     }
 
-    /** Of the pieces that are cut, m². */
+    /** Of the pieces that are cut, with their loose lids, m². */
     public double area() {
-        return pieces.stream().mapToDouble(CutPiece::area).sum() - unplacedArea();
+        return pieces.stream().mapToDouble(p -> p.area() + p.lids()).sum() - unplacedArea();
     }
 
     public double mass() {

@@ -70,12 +70,11 @@ final class MaterialCutter {
 
     private static List<CutPiece> halves(CutPiece piece) {
         List<CutPiece> halves = new ArrayList<>();
-        for (Box half : new Joints(piece.clearings(), Parting.FEWEST_PIECES).halves(piece.box())) {
+        for (Box half : new Joints(piece.face().ground(), Parting.FEWEST_PIECES).halves(piece.box())) {
             Geometry part = piece.shape().intersection(half.shape());
             for (int i = 0; i < part.getNumGeometries(); i++) {
                 if (part.getGeometryN(i) instanceof Polygon polygon) {
-                    halves.add(PieceMaker.piece(piece.partNumber(halves.size()), piece.material(), piece.place(),
-                            polygon, piece.clearings(), piece.mirrored()));
+                    halves.add(piece.face().piece(piece.partNumber(halves.size()), polygon));
                 }
             }
         }

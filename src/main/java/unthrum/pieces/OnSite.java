@@ -7,7 +7,6 @@ import unthrum.facts.Place;
  *
  * @param count how many there are
  * @param clear the diameter to cut clear, m; NaN for a cover of unknown size
- * @param lid   whether what is cut out goes back loosely as a lid of its own
  */
-public record OnSite(Place place, int count, double clear, boolean lid) {
+public record OnSite(Place place, int count, double clear, Clearing.Way way) {
 }

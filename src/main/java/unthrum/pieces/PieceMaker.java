@@ -60,37 +60,57 @@ public final class PieceMaker {
         for (Laid laid : planned.layup().layers()) {
             Fittings fittings = new Fittings(planned.advice().panel(), entry, laid.layer(), knowledge);
             onSite.addAll(fittings.onSite());
-            Joints joints = new Joints(fittings.clearings(), parting);
+            Ground ground = Ground.of(planned.advice().panel(), laid.layer(), fittings.clearings(), knowledge);
+            Joints joints = new Joints(ground, parting);
             for (Patch patch : laid.patches()) {
-                faces(planned.advice().panel(), laid, patch, joints).forEach(face -> face(joints, face,
-                        laid.material(), patch.place(), fittings.clearings(), mirrored));
+                Face face = new Face(laid.material(), patch.place(), ground, mirrored);
+                faces(planned.advice().panel(), laid, patch, joints).forEach(box -> face(joints, face, box));
             }
         }
     }
 
     /** One face has one number; its parts have a letter each. */
-    private void face(Joints joints, Box face, Material material, Place place, List<Clearing> clearings,
-                      boolean mirrored) {
-        List<Box> parts = SheetSize.isJoinable(material) ? joints.part(face, SheetSize.of(material)) : List.of(face);
-        List<Polygon> shapes = parts.stream().flatMap(part -> cut(part, clearings)).toList();
-        faces += shapes.isEmpty() ? 0 : 1;
-        for (int i = 0; i < shapes.size(); i++) {
-            String number = faces + (shapes.size() == 1 ? "" : letters(i));
-            pieces.add(piece(number, material, place, shapes.get(i), clearings, mirrored));
+    private void face(Joints joints, Face face, Box box) {
+        List<Box> parts = parts(joints, face, box);
+        Face lid = face.lid();
+        List<Box> lids = lids(face, box, parts).stream()
+                .flatMap(l -> parts(new Joints(lid.ground(), parting), lid, l).stream()).toList();
+        List<Polygon> shapes = parts.stream().flatMap(part -> cut(part, face.ground().clearings())).toList();
+        int count = shapes.size() + lids.size();
+        faces += count == 0 ? 0 : 1;
+        for (int i = 0; i < count; i++) {
+            String number = faces + (count == 1 ? "" : letters(i));
+            pieces.add(i < shapes.size() ? face.piece(number, shapes.get(i))
+                    : lid.piece(number, (Polygon) lids.get(i - shapes.size()).shape()));
         }
+    }
+
+    private static List<Box> parts(Joints joints, Face face, Box box) {
+        return SheetSize.isJoinable(face.material()) ? joints.part(box, SheetSize.of(face.material())) : List.of(box);
+    }
+
+    /** The loose lids that come out of no part, since the face ends on both sides of their hatch. */
+    private static List<Box> lids(Face face, Box box, List<Box> parts) {
+        List<Box> lids = new ArrayList<>();
+        for (Clearing hatch : face.ground().clearings()) {
+            Geometry rest = hatch.isLid() && !hatch.round() ? hatch.shape().intersection(box.shape())
+                    : Box.GEOMETRY.createPolygon();
+            for (Box part : parts) {
+                rest = rest.difference(part.shape());
+            }
+            for (int i = 0; i < rest.getNumGeometries(); i++) {
+                if (rest.getGeometryN(i).getArea() > SCRAP) {
+                    lids.add(Box.around(rest.getGeometryN(i)));
+                }
+            }
+        }
+        return lids;
     }
 
     /** a to z, then aa, ab and so on. */
     private static String letters(int index) {
         String last = String.valueOf((char) ('a' + index % LETTERS));
         return index < LETTERS ? last : letters(index / LETTERS - 1) + last;
-    }
-
-    static CutPiece piece(String number, Material material, Place place, Polygon shape, List<Clearing> clearings,
-                          boolean mirrored) {
-        Box box = Box.around(shape);
-        return new CutPiece(number, material, place, box, shape,
-                clearings.stream().filter(c -> c.shape().intersection(box.shape()).getArea() > 1).toList(), mirrored);
     }
 
     /** What is left of a part when everything is cut out: one outline, or several where it falls apart. */

@@ -27,6 +27,11 @@ public record Wishes(CutRule cuts, Optional<Double> gap, long seed, Optional<Dur
         return new Wishes(CutRule.FREE, Optional.empty(), 1, Optional.empty(), progress -> { }, () -> false);
     }
 
+    /** With somebody who is told where the search stands and may end it. */
+    public Wishes heard(Consumer<Progress> newListener, BooleanSupplier newCancelled) {
+        return new Wishes(cuts, gap, seed, time, newListener, newCancelled);
+    }
+
     public Wishes cuts(CutRule newCuts) {
         return new Wishes(newCuts, gap, seed, time, listener, cancelled);
     }

@@ -11,6 +11,7 @@ import unthrum.facts.Hold;
 import unthrum.facts.Question;
 import unthrum.facts.Want;
 import unthrum.material.Layer;
+import unthrum.material.Material.Bonding;
 import unthrum.reasoning.derive.Assumed;
 import unthrum.reasoning.engine.Judgement;
 import unthrum.reasoning.engine.Reason;
@@ -84,8 +85,14 @@ public record PanelAdvice(Verdict verdict, Layup layup, List<Closing> closings, 
             case "barrier" -> told || laid.test(Layer.BARRIER);
             case "decoupling" -> laid.test(Layer.BARRIER);
             case "insulation" -> told || laid.test(Layer.INSULATION);
-            default -> true;
+            default -> work != Work.USE_HOT_ADHESIVE || isGlued(laid);
         };
+    }
+
+    /** Whether contact adhesive holds one of the layers; also where other layers are laid than planned. */
+    private boolean isGlued(Predicate<Layer> laid) {
+        List<Laid> own = layup.layers().stream().filter(l -> laid.test(l.layer())).toList();
+        return own.isEmpty() || own.stream().anyMatch(l -> l.material().bonding() == Bonding.CONTACT_ADHESIVE);
     }
 
     public List<Judgement> cautions() {

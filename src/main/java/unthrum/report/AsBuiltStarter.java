@@ -17,6 +17,7 @@ import unthrum.job.JobCard;
 import unthrum.job.Step;
 import unthrum.knowledge.Standing;
 import unthrum.material.Layer;
+import unthrum.pieces.CutPlan;
 import unthrum.plan.PanelWork;
 import unthrum.plan.PlannedPanel;
 import unthrum.reading.Words;
@@ -39,19 +40,25 @@ public final class AsBuiltStarter {
             # The as-built file of the job below, written from its plan on the first day. Nothing in it is claimed: an
             # audit finds all of it unproven. What is ticked on the job card goes in here: where something is done,
             # strike the 'unknown' above the lines marked '#:', take the marks off those that are true, and replace
-            # every other 'unknown' in them. Behind each piece of work stands the step of the card.
+            # every other 'unknown' in them. Behind each piece of work stands the step of the card,
+            # behind each layer the numbers of its pieces.
             """;
 
     private final JobCard card;
+    private final PieceNumbers pieces;
     private final StringBuilder text = new StringBuilder();
 
-    private AsBuiltStarter(JobCard card) {
+    private AsBuiltStarter(JobCard card, CutPlan cuts) {
         this.card = card;
+        this.pieces = new PieceNumbers(cuts);
     }
 
-    /** @param survey the survey's file as seen from the new one */
-    public static String of(JobCard card, String survey) {
-        return new AsBuiltStarter(card).text(survey);
+    /**
+     * @param cuts   the layouts by which the pieces are numbered
+     * @param survey the survey's file as seen from the new one
+     */
+    public static String of(JobCard card, CutPlan cuts, String survey) {
+        return new AsBuiltStarter(card, cuts).text(survey);
     }
 
     private String text(String survey) {
@@ -74,21 +81,22 @@ public final class AsBuiltStarter {
         if (panel.layup().isEmpty()) {
             line(4, MARK + "none: the plan lays nothing here (" + Words.of(panel.verdict()) + ")");
         }
-        panel.layup().layers().forEach(this::layer);
+        panel.layup().layers().forEach(l -> layer(panel.name(), l));
         List<Judgement> duties = panel.layup().isEmpty() ? PanelWork.of(panel) : panel.asPlanned().duties();
         done(4, duties, panel.name());
         trials(panel, duties.stream().map(PanelWork::work).collect(Collectors.toSet()));
         closed(panel, duties);
     }
 
-    private void layer(Laid laid) {
+    private void layer(String panel, Laid laid) {
         Map<String, List<Patch>> byShare = new LinkedHashMap<>();
         laid.patches().forEach(p -> byShare.computeIfAbsent(share(p), s -> new ArrayList<>()).add(p));
         byShare.forEach((share, patches) -> {
             List<String> bays = patches.stream().map(p -> p.place().part()).filter(b -> !b.isEmpty()).toList();
             String at = bays.isEmpty() ? "" : ", at: [" + String.join(", ", bays) + "]";
             line(4, MARK + "- {material: " + laid.material().material() + at + ", coverage: " + share
-                    + ", over: unknown}");
+                    + ", over: unknown}  # "
+                    + pieces.words(panel, laid.material()));
         });
     }
 

@@ -7,8 +7,10 @@ import unthrum.cutting.CutRule;
 import unthrum.cutting.Placement;
 import unthrum.cutting.SheetLayout;
 import unthrum.pieces.Clearing;
+import unthrum.pieces.Clearing.Way;
 import unthrum.pieces.CutPiece;
 import unthrum.pieces.CutPlan;
+import unthrum.pieces.Line;
 import unthrum.pieces.Lying;
 import unthrum.pieces.MaterialCut;
 import unthrum.pieces.OnSite;
@@ -60,12 +62,20 @@ public final class CutJson {
                 "along", piece.box().along(), "across", piece.box().across(),
                 "length", piece.box().length(), "width", piece.box().width(), "mirrored", piece.mirrored(),
                 "area", JsonValues.quantity(piece.area(), Dimension.AREA),
-                "cutOuts", piece.clearings().stream().map(CutJson::clearing).toList());
+                "cutOuts", piece.clearings().stream().map(CutJson::clearing).toList(),
+                "lines", piece.lines().stream().map(CutJson::line).toList(),
+                "relief", piece.relief().map(r -> Json.object("aSide", r.aSide(), "depth", r.depth(), "lap", r.lap())));
+    }
+
+    private static Map<String, Object> line(Line l) {
+        return Json.object("kind", Words.of(l.kind()),
+                "from", List.of(Json.number(l.fromAlong()), Json.number(l.fromAcross())),
+                "to", List.of(Json.number(l.toAlong()), Json.number(l.toAcross())));
     }
 
     private static Map<String, Object> clearing(Clearing c) {
         return Json.object("of", c.place().part(), "along", Json.number(c.along()), "across", Json.number(c.across()),
-                "length", Json.number(c.length()), "width", Json.number(c.width()), "round", c.round(), "lid", c.lid());
+                "length", Json.number(c.length()), "width", Json.number(c.width()), "round", c.round(), "lid", c.isLid(), "keyhole", c.isKeyhole());
     }
 
     private static Map<String, Object> sheet(SheetLayout sheet, Map<String, CutPiece> pieces) {
@@ -76,11 +86,15 @@ public final class CutJson {
     }
 
     private static Map<String, Object> placed(CutPiece piece, Placement p) {
+        Lying lying = new Lying(piece, p);
         List<Object> outlines = new ArrayList<>();
-        new Lying(piece, p).outlines().forEach(ring -> outlines.add(
+        lying.outlines().forEach(ring -> outlines.add(
                 ring.stream().map(at -> List.of(Json.number(at.right()), Json.number(at.up()))).toList()));
         return Json.object("number", piece.number(), "right", tenths(p.x()), "up", tenths(p.y()),
-                "width", tenths(p.width()), "height", tenths(p.height()), "outlines", outlines);
+                "width", tenths(p.width()), "height", tenths(p.height()), "outlines", outlines,
+                "lines", lying.lines().stream().map(l -> Json.object("kind", Words.of(l.line().kind()),
+                        "from", List.of(Json.number(l.from().right()), Json.number(l.from().up())),
+                        "to", List.of(Json.number(l.to().right()), Json.number(l.to().up())))).toList());
     }
 
     private static Object tenths(int length) {
@@ -90,7 +104,7 @@ public final class CutJson {
     private static Map<String, Object> onSite(OnSite o) {
         return Json.object("place", JsonValues.place(o.place()), "count", o.count(),
                 "clear", Double.isNaN(o.clear()) ? null : JsonValues.quantity(o.clear(), Dimension.LENGTH),
-                "lid", o.lid());
+                "lid", o.way() == Way.LID, "keyhole", o.way() == Way.KEYHOLE);
     }
 
     private static Map<String, Object> shortfall(Shortfall s, String currency) {

@@ -97,8 +97,11 @@ final class CutShoppingText {
 
     private void totals(Page page) {
         double price = plan.price() + closers().stream().mapToDouble(Purchase::price).sum();
+        double tape = plan.supplies().price();
         page.paragraph(0, "Mass of all pieces: " + Amounts.mass(plan.mass()) + ". To buy: "
-                + Amounts.money(price, currency) + limit(price) + ".");
+                + Amounts.money(price, currency) + (tape > 0 ? ", tape for " + Amounts.money(tape, currency)
+                + " among it" : "") + limit(price) + ". The plan shares the money among sheets, rolls and what closes"
+                + " holes; tape, adhesive, cleaner and solvent come on top.");
     }
 
     private String limit(double price) {

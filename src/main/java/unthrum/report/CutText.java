@@ -1,7 +1,6 @@
 package unthrum.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +13,7 @@ import unthrum.cutting.SheetLayout;
 import unthrum.cutting.Stock;
 import unthrum.pieces.CutPiece;
 import unthrum.pieces.CutPlan;
+import unthrum.pieces.Lying;
 import unthrum.pieces.MaterialCut;
 import unthrum.reasoning.engine.Judgement;
 import unthrum.report.Page.Align;
@@ -55,7 +55,7 @@ public final class CutText {
         cautions();
         page.heading("Sheet by sheet");
         page.paragraph(0, "Measured from the lower left corner, right and then up, with the face up that looks at you"
-                + " when it is laid. A piece with a cut-out lies in the rectangle around it.");
+                + " when it is laid. A piece with a cut-out lies in the rectangle around it." + SheetSketch.SIGNS);
         page.blank();
         plan.cuts().forEach(this::layout);
         new CutShoppingText(plan).print(page);
@@ -93,21 +93,20 @@ public final class CutText {
     }
 
     private Stream<CutPiece> inOrder() {
-        return plan.cuts().stream().flatMap(c -> c.pieces().stream()).sorted(Comparator
-                .comparingInt((CutPiece p) -> Integer.parseInt(p.number().replaceAll("[a-z].*", "")))
-                .thenComparingInt(p -> p.number().length()).thenComparing(CutPiece::number));
+        return CutWords.inOrder(plan.cuts().stream().flatMap(c -> c.pieces().stream()));
     }
 
     private void cutOuts() {
         Entries entries = new Entries();
         inOrder().forEach(piece -> {
-            CutWords.cutOuts(piece).forEach(words -> entries.add(piece.number(), English.sentence(words)));
+            Stream.concat(CutWords.cutOuts(piece).stream(), CutWords.lines(piece).stream())
+                    .forEach(words -> entries.add(piece.number(), English.sentence(English.capital(words))));
             if (piece.mirrored() && !piece.isPlain()) {
                 entries.add(piece.number(), "Cut as the mirror image of the left one.");
             }
         });
         if (!entries.isEmpty()) {
-            page.paragraph(0, "Cut-outs, from the piece's own corner:");
+            page.paragraph(0, "Cut-outs, slits and folds, from the piece's own corner:");
             entries.print(page, 0, LABELS);
             page.blank();
         }
@@ -123,7 +122,11 @@ public final class CutText {
         plan.onSite().forEach(o -> byPanel.computeIfAbsent(o.place().panel(), k -> new ArrayList<>())
                 .add((o.count() > 1 ? o.count() + " holes of " : "") + o.place().part()
                         + (Double.isNaN(o.clear()) ? " along its edge" : " " + Amounts.length(o.clear()) + " wide")
-                        + (o.lid() ? " (what comes out is its loose lid)" : "")));
+                        + switch (o.way()) {
+                            case CLEAR -> "";
+                            case LID -> " (what comes out is its loose lid)";
+                            case KEYHOLE -> " (slit to it, cut no wider than what passes, and closed again)";
+                        }));
         int column = byPanel.keySet().stream().mapToInt(String::length).max().orElse(0) + 2;
         byPanel.forEach((panel, words) -> page.entry(0, panel, column, English.sentence(String.join(", ", words))));
         page.blank();
@@ -151,7 +154,7 @@ public final class CutText {
             page.paragraph(0, "Laid whole, uncut: " + whole.stream().map(s -> s.placements().get(0).piece())
                     .collect(Collectors.joining(", ")) + ".");
         }
-        alike(cut).forEach(this::sheets);
+        alike(cut).forEach(a -> sheets(a, pieces));
         page.blank();
     }
 
@@ -172,19 +175,23 @@ public final class CutText {
         for (int i = 0; i < cut.layout().sheets().size(); i++) {
             SheetLayout sheet = cut.layout().sheets().get(i);
             if (!isWhole(sheet, pieces)) {
-                alike.computeIfAbsent(shape(sheet), k -> new LinkedHashMap<>()).put(i + 1, sheet);
+                alike.computeIfAbsent(shape(sheet, pieces), k -> new LinkedHashMap<>()).put(i + 1, sheet);
             }
         }
         return List.copyOf(alike.values());
     }
 
-    private static List<Object> shape(SheetLayout sheet) {
+    private static List<Object> shape(SheetLayout sheet, Map<String, CutPiece> pieces) {
         List<Object> shape = new ArrayList<>(List.of(sheet.stock()));
-        sheet.placements().forEach(p -> shape.add(List.of(p.x(), p.y(), p.width(), p.height())));
+        for (Placement p : sheet.placements()) {
+            Lying lying = new Lying(pieces.get(p.piece()), p);
+            shape.add(List.of(p.x(), p.y(), p.width(), p.height(), lying.outlines(),
+                    lying.lines().stream().map(l -> List.of(l.line().kind(), l.from(), l.to())).toList()));
+        }
         return shape;
     }
 
-    private void sheets(Map<Integer, SheetLayout> alike) {
+    private void sheets(Map<Integer, SheetLayout> alike, Map<String, CutPiece> pieces) {
         List<SheetLayout> sheets = List.copyOf(alike.values());
         SheetLayout first = sheets.get(0);
         page.blank();
@@ -192,7 +199,7 @@ public final class CutText {
         String size = CutWords.isRoll(first.stock()) ? CutWords.tenths(first.stock().width()) + " mm wide, "
                 + CutWords.tenths(first.usedHeight()) + " mm off it" : CutWords.size(first.stock());
         page.paragraph(0, English.capital(names) + ", " + size + ":");
-        SheetSketch.lines(first, Math.min(page.width(), WIDEST)).forEach(page::verbatim);
+        SheetSketch.lines(first, pieces, Math.min(page.width(), WIDEST)).forEach(page::verbatim);
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < first.placements().size(); i++) {
             int index = i;

@@ -1,15 +1,21 @@
 package unthrum.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import unthrum.cutting.Placement;
 import unthrum.cutting.Stock;
 import unthrum.facts.Bay;
+import unthrum.material.Layer;
 import unthrum.material.Material.Form;
 import unthrum.pieces.Clearing;
 import unthrum.pieces.CutPiece;
+import unthrum.pieces.Line;
+import unthrum.pieces.Line.Kind;
 import unthrum.pieces.MaterialCut;
+import unthrum.pieces.Relief;
 import unthrum.pieces.Shortfall;
 import unthrum.plan.Plan;
 import unthrum.reading.Words;
@@ -18,6 +24,13 @@ import unthrum.reading.Words;
 final class CutWords {
 
     private CutWords() {
+    }
+
+    /** By number: 9, 10a, 10b, 10b1. */
+    static Stream<CutPiece> inOrder(Stream<CutPiece> pieces) {
+        return pieces.sorted(Comparator
+                .comparingInt((CutPiece p) -> Integer.parseInt(p.number().replaceAll("[a-z].*", "")))
+                .thenComparingInt(p -> p.number().length()).thenComparing(CutPiece::number));
     }
 
     /** '742 × 368 mm', along and across. */
@@ -51,17 +64,62 @@ final class CutWords {
         for (Clearing c : piece.clearings()) {
             String what = c.round() ? "round " + Math.round(c.length()) + " mm"
                     : Math.round(c.length()) + " × " + Math.round(c.width()) + " mm";
-            words.add(what + " for " + c.place().part() + ", middle "
+            words.add((c.isKeyhole() ? "keyhole, " : "") + what + " for " + c.place().part() + ", middle "
                     + offset(along(piece, c.along()), piece.box().length(), "along") + " and "
-                    + offset(c.across() - piece.box().across(), piece.box().width(), "across")
-                    + (c.lid() ? "; keep what comes out as its loose lid" : ""));
+                    + offset(c.across() - piece.box().across(), piece.box().width(), "across") + keeping(piece, c));
         }
         return words;
     }
 
     private static String offset(double at, int size, String way) {
-        return Math.round(at < 0 ? -at : at > size ? at - size : at) + " mm " + way
-                + (at < 0 ? ", before the piece begins," : at > size ? ", beyond the piece's end," : "");
+        return Math.round(at < 0 ? -at : at > size ? at - size : at) + " mm "
+                + (at < 0 ? "before the piece begins " : at > size ? "beyond the piece's end " : "") + way;
+    }
+
+    private static String keeping(CutPiece piece, Clearing c) {
+        boolean whole = piece.box().alongEnd() >= c.along() + c.length() / 2
+                && piece.box().along() <= c.along() - c.length() / 2 && piece.box().acrossEnd() >= c.across()
+                + c.width() / 2 && piece.box().across() <= c.across() - c.width() / 2;
+        return !c.isLid() ? "" : whole ? "; keep what comes out as its loose lid"
+                : "; keep what comes out and tape it to the rest of the loose lid";
+    }
+
+    /** Slits, folds and relief cuts: 'slit to it from the edge, 80 mm long, at 120 mm along'. */
+    static List<String> lines(CutPiece piece) {
+        List<String> words = new ArrayList<>();
+        for (Line line : piece.lines()) {
+            boolean cornerCut = line.kind() == Kind.RELIEF && piece.relief().isEmpty();
+            if (line.kind() == Kind.SLIT) {
+                words.add("slit to the keyhole from the edge, " + run(line) + " at " + at(piece, line));
+            } else if (line.kind() == Kind.FOLD) {
+                words.add("bends over a fold at " + at(piece, line));
+            } else if (cornerCut) {
+                words.add("relief cut from the edge to the corner of the folds, " + run(line) + " at "
+                        + at(piece, line) + "; one side laps over the other");
+            }
+        }
+        piece.relief().ifPresent(r -> words.add(relief(piece, r)));
+        return words;
+    }
+
+    private static String run(Line line) {
+        return Math.round(line.length()) + " mm " + (line.runsAlong() ? "along" : "across");
+    }
+
+    /** Where a line lies, square to its run. */
+    private static String at(CutPiece piece, Line line) {
+        return line.runsAlong() ? Math.round(line.fromAcross() - piece.box().across()) + " mm across"
+                : Math.round(along(piece, line.fromAlong())) + " mm along";
+    }
+
+    /** On metal that bulges both ways: limp sheet laps, soft stuff loses a wedge. */
+    private static String relief(CutPiece piece, Relief relief) {
+        Layer layer = piece.material().layer();
+        boolean limp = layer == Layer.DAMPING || layer == Layer.BARRIER;
+        return English.count(relief.aSide(), "relief cut") + " in each long side" + (relief.aSide() > 1
+                ? ", evenly spaced" : ", in its middle") + ", " + relief.depth() + " mm deep: "
+                + (limp ? "the edges lap by " + relief.lap() + " mm at the rim"
+                : "take out a wedge " + relief.lap() + " mm wide at the rim");
     }
 
     /** Along the piece as it is cut: a mirrored one begins at its other end. */
@@ -81,7 +139,7 @@ final class CutWords {
                     + ", which is not joined. Nearest way out: order it to size, or take another material there.";
         }
         return pieces + ": no room on the " + material + " that is in stock and in the plan, and the client's money"
-                + " buys no more. Nearest way out: " + English.count(s.packs(), "pack") + " more for "
+                + " buys no more, so the last in the plan's ranking goes without. Nearest way out: " + English.count(s.packs(), "pack") + " more for "
                 + Amounts.money(s.price(), currency) + ", or leave out these " + Amounts.area(s.area()) + ".";
     }
 

@@ -10,6 +10,7 @@ import unthrum.job.Pause;
 import unthrum.job.Step;
 import unthrum.job.StepKind;
 import unthrum.job.Task;
+import unthrum.pieces.CutPlan;
 import unthrum.reading.Dimension;
 import unthrum.reading.Words;
 import unthrum.reasoning.Closing;
@@ -25,13 +26,15 @@ public final class JobCardJson {
     private JobCardJson() {
     }
 
-    public static String of(JobCard card) {
+    /** @param cuts the layouts by which the pieces are numbered */
+    public static String of(JobCard card, CutPlan cuts) {
+        PieceNumbers pieces = new PieceNumbers(cuts);
         return Json.write(Json.object("format", FORMAT, "kind", "jobcard", "survey", card.plan().survey().survey(),
                 "labour", time(card.labour()), "soonest", time(card.soonest()),
-                "steps", IntStream.range(0, card.steps().size()).mapToObj(i -> step(card, i)).toList()));
+                "steps", IntStream.range(0, card.steps().size()).mapToObj(i -> step(card, i, pieces)).toList()));
     }
 
-    private static Map<String, Object> step(JobCard card, int index) {
+    private static Map<String, Object> step(JobCard card, int index, PieceNumbers pieces) {
         Step step = card.steps().get(index);
         StepKind kind = step.kind();
         Sentences sentences = new Sentences(PlaceNames.anywhere());
@@ -43,7 +46,7 @@ public final class JobCardJson {
                 "tools", kind.tools().orElse(List.of()), "consumables", step.consumables(),
                 "warmth", optional(step.supplies().warmth(), Dimension.TEMPERATURE),
                 "waits", step.pauses().stream().map(JobCardJson::pause).toList(),
-                "panels", step.tasks().stream().map(JobCardJson::task).toList(),
+                "panels", step.tasks().stream().map(t -> task(t, pieces)).toList(),
                 "duties", step.asks().stream().map(JobCardJson::duty).toList(),
                 "cautions", step.cautions().stream().map(c -> JsonValues.judgement(c, sentences)).toList());
     }
@@ -58,14 +61,15 @@ public final class JobCardJson {
                 "most", optional(pause.most(), Dimension.TIME), "sources", pause.sources());
     }
 
-    private static Map<String, Object> task(Task task) {
+    private static Map<String, Object> task(Task task, PieceNumbers pieces) {
         return Json.object("panel", task.panel(), "parts", task.parts(),
-                "layers", task.layers().stream().map(JobCardJson::layer).toList(),
+                "layers", task.layers().stream().map(l -> layer(l, pieces.of(task.panel(), l.material()))).toList(),
                 "closes", task.closings().stream().map(JobCardJson::closing).toList());
     }
 
-    private static Map<String, Object> layer(Laid laid) {
+    private static Map<String, Object> layer(Laid laid, List<String> pieces) {
         return Json.object("material", laid.material().material(), "layer", laid.layer().word(),
+                "pieces", pieces,
                 "area", JsonValues.quantity(laid.area(), Dimension.AREA),
                 "mass", JsonValues.quantity(laid.mass(), Dimension.MASS));
     }

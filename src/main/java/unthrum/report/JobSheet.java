@@ -5,9 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import unthrum.job.JobCard;
+import unthrum.job.Stage;
 import unthrum.job.Step;
 import unthrum.job.Task;
 import unthrum.knowledge.Knowledge;
+import unthrum.pieces.CutPlan;
 import unthrum.plan.Plan;
 
 /**
@@ -40,13 +42,15 @@ public record JobSheet(String title, List<String> summary, List<Section> section
     public record Box(String panel, String what) {
     }
 
-    public static JobSheet of(JobCard card, Knowledge knowledge) {
+    /** @param cuts the layouts by which the pieces are numbered */
+    public static JobSheet of(JobCard card, CutPlan cuts, Knowledge knowledge) {
+        PieceNumbers pieces = new PieceNumbers(cuts);
         Map<String, List<Entry>> sections = new LinkedHashMap<>();
         StepWords words = new StepWords(card, knowledge);
         for (int i = 0; i < card.steps().size(); i++) {
             Step step = card.steps().get(i);
             sections.computeIfAbsent(stage(step), s -> new ArrayList<>()).add(new Entry(i + 1,
-                    English.capital(step.name()), effort(step), words.lines(i), boxes(step, card.plan())));
+                    English.capital(step.name()), effort(step), words.lines(i), boxes(step, card.plan(), pieces)));
         }
         return new JobSheet(card.plan().survey().survey() + ": the order of work", summary(card),
                 sections.entrySet().stream().map(e -> new Section(e.getKey(), e.getValue())).toList());
@@ -60,7 +64,8 @@ public record JobSheet(String title, List<String> summary, List<Section> section
                 + " of work in all; with hands enough and the shortest waits the job takes "
                 + Durations.rough(card.soonest()) + " from the first step to the last.",
                 "Times of work are typical figures from memory, by panel and square metre, and no promise; waits are "
-                + "overridden by the label of the product at hand. Steps are taken in the order of their numbers; "
+                + "overridden by the label of the product at hand. Pieces go by their numbers on the drawings that "
+                + "'unthrum cut' makes. Steps are taken in the order of their numbers; "
                 + "those named as side by side may run at the same time.");
     }
 
@@ -79,18 +84,19 @@ public record JobSheet(String title, List<String> summary, List<Section> section
         return (step.labour() > 0 ? "about " + Durations.rough(step.labour()) : "") + people;
     }
 
-    private static List<Box> boxes(Step step, Plan plan) {
+    private static List<Box> boxes(Step step, Plan plan, PieceNumbers pieces) {
         if (!step.kind().isPanelByPanel() || step.tasks().isEmpty()) {
             return List.of(new Box("done", ""));
         }
-        return step.tasks().stream().map(t -> new Box(t.panel(), what(t, step.kind().decides(), plan))).toList();
+        return step.tasks().stream().map(t -> new Box(t.panel(), step.kind().stage() == Stage.CUT
+                ? pieces.words(t.panel()) : what(t, step.kind().decides(), plan, pieces))).toList();
     }
 
-    private static String what(Task task, boolean decides, Plan plan) {
+    private static String what(Task task, boolean decides, Plan plan, PieceNumbers pieces) {
         List<String> what = new ArrayList<>();
         LayupWords words = new LayupWords(new Sentences(PlaceNames.on(
                 plan.panel(task.panel()).orElseThrow().advice().panel().facts())));
-        task.layers().forEach(l -> what.add(words.piece(l)));
+        task.layers().forEach(l -> what.add(words.piece(l) + ", " + pieces.words(task.panel(), l.material())));
         task.closings().forEach(c -> what.add(words.plug(c)));
         List<String> parts = task.parts().stream().filter(p -> task.closings().stream()
                 .noneMatch(c -> c.opening().place().part().equals(p))).toList();

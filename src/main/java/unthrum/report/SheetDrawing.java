@@ -11,12 +11,14 @@ import unthrum.cutting.SheetLayout;
 import unthrum.pieces.CutPiece;
 import unthrum.pieces.Lying;
 import unthrum.pieces.Lying.CutOut;
+import unthrum.pieces.Lying.Drawn;
 import unthrum.pieces.Lying.Point;
 import unthrum.pieces.MaterialCut;
 
 /**
  * One sheet as an SVG drawing in true scale: a user unit is a millimetre. Every piece with its outline, number, panel
- * and size; chains of dimensions along two edges to mark from; and the middle of every cut-out.
+ * and size; chains of dimensions along two edges to mark from; a letter at every cut-out, slit, relief cut and fold, and
+ * below the sheet what the letters stand for.
  */
 final class SheetDrawing {
 
@@ -33,8 +35,9 @@ final class SheetDrawing {
     private static final double TENTHS = 10;
     /** Where two edges lie close, the second figure stands this much further out, in text heights. */
     private static final double FAR = 3.5;
-    /** Letters of the words at a cut-out, about. */
-    private static final int WORDS = 22;
+    private static final double LINE = 1.3;
+    /** Lines of the label of a piece. */
+    private static final int LABEL = 3;
 
     private final MaterialCut cut;
     private final SheetLayout sheet;
@@ -42,6 +45,7 @@ final class SheetDrawing {
     private final double height;
     private final double text;
     private final double margin;
+    private final List<DrawingKey.Entry> key;
     private final StringBuilder svg = new StringBuilder();
 
     private SheetDrawing(MaterialCut cut, SheetLayout sheet) {
@@ -51,6 +55,7 @@ final class SheetDrawing {
         this.height = SheetSketch.height(sheet) / TENTHS;
         this.text = Math.max(LEAST_TEXT, Math.min(MOST_TEXT, Math.min(width, height) * TEXT_SHARE));
         this.margin = MARGIN * text;
+        this.key = DrawingKey.of(cut, sheet);
     }
 
     /** @param title what the sheet is, such as 'Sheet 3 of butyl-2' */
@@ -60,7 +65,7 @@ final class SheetDrawing {
 
     private String draw(String title) {
         double wide = width + 2 * margin;
-        double high = height + 2 * margin;
+        double high = height + 2 * margin + key.size() * LINE * text;
         svg.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n").append(String.format(Locale.ROOT,
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%smm\" height=\"%smm\" viewBox=\"0 0 %s %s\""
                         + " font-family=\"sans-serif\" font-size=\"%s\" stroke-width=\"%s\">%n",
@@ -69,12 +74,15 @@ final class SheetDrawing {
         svg.append("<rect width=\"100%\" height=\"100%\" fill=\"white\"/>\n");
         rectangle(0, 0, width, height, "none");
         Map<String, CutPiece> pieces = cut.byName();
-        for (Placement placement : sheet.placements()) {
-            piece(new Lying(pieces.get(placement.piece()), placement));
-        }
+        List<Lying> lying = sheet.placements().stream().map(p -> new Lying(pieces.get(p.piece()), p)).toList();
+        lying.forEach(this::outlines);
+        lying.forEach(this::marks);
+        lying.forEach(this::label);
+        key();
         chains();
         words(0, height + text * 4.6, "start", title + ", " + size());
-        words(0, height + text * 3.2, "start", "Cut-outs from the lower left corner of their piece");
+        words(0, height + text * 3.2, "start", key.isEmpty() ? "All measures in mm"
+                : "All measures in mm; those of letters from the lower left corner of their piece");
         ruler();
         return svg.append("</svg>\n").toString();
     }
@@ -84,50 +92,63 @@ final class SheetDrawing {
                 ? mm(width) + " mm wide, " + mm(height) + " mm of its length" : mm(width) + " × " + mm(height) + " mm";
     }
 
-    private void piece(Lying lying) {
+    private void outlines(Lying lying) {
         String path = lying.outlines().stream().map(this::outline).collect(Collectors.joining(" "));
         svg.append("<path d=\"").append(path).append("\" fill=\"#eef1f4\" fill-rule=\"evenodd\" stroke=\"black\"/>\n");
-        lying.cutOuts().forEach(c -> cutOut(lying.placement(), c));
+    }
+
+    /** Slits and relief cuts in full, folds dashed, and a cross in the middle of what is cut out. */
+    private void marks(Lying lying) {
+        for (Drawn l : lying.lines()) {
+            stroke(l.from().right(), l.from().up(), l.to().right(), l.to().up(),
+                    l.line().isCut() ? "" : " stroke-dasharray=\"" + mm(text) + "\"");
+        }
         Placement p = lying.placement();
-        Point middle = lying.middle();
+        for (CutOut c : lying.cutOuts()) {
+            double x = c.middle().right();
+            double y = c.middle().up();
+            if (x > p.x() / TENTHS && x < p.right() / TENTHS && y > p.y() / TENTHS && y < p.top() / TENTHS) {
+                stroke(x - text / 2, y, x + text / 2, y);
+                stroke(x, y - text / 2, x, y + text / 2);
+            }
+        }
+    }
+
+    /** Number, panel and size, one below the other where there is room, else in one line. */
+    private void label(Lying lying) {
+        Placement p = lying.placement();
         List<String> lines = List.of(lying.piece().number(), lying.piece().place().panel(),
                 mm(p.width() / TENTHS) + " × " + mm(p.height() / TENTHS));
-        double longest = lines.stream().mapToInt(String::length).max().orElse(0) * text * LETTER;
+        boolean flat = Math.min(p.width(), p.height()) / TENTHS < LABEL * LINE * text;
+        double longest = text * LETTER * (flat ? String.join(" ", lines).length()
+                : lines.stream().mapToInt(String::length).max().orElse(0));
         boolean upright = longest > p.width() / TENTHS && p.height() > p.width();
-        svg.append(String.format(Locale.ROOT, "<g transform=\"translate(%s %s)%s\">%n", mm(margin + middle.right()),
-                mm(margin + height - middle.up()), upright ? " rotate(-90)" : "").replace("\r", ""));
-        for (int i = 0; i < lines.size(); i++) {
+        Point middle = lying.middle();
+        svg.append(String.format(Locale.ROOT, "<g transform=\"translate(%s %s)%s\">\n", mm(margin + middle.right()),
+                mm(margin + height - middle.up()), upright ? " rotate(-90)" : ""));
+        if (flat) {
+            svg.append(String.format(Locale.ROOT, "<text y=\"%s\" text-anchor=\"middle\">%s</text>\n", mm(text * 0.35),
+                    lines.stream().map(l -> "<tspan>" + Markup.escaped(l) + "</tspan>")
+                            .collect(Collectors.joining(" "))));
+        }
+        for (int i = 0; i < lines.size() && !flat; i++) {
             line(0, (i - 0.7) * text * 1.2, "middle", lines.get(i));
         }
         svg.append("</g>\n");
     }
 
+    /** The letters where they belong, and what they stand for. */
+    private void key() {
+        for (int i = 0; i < key.size(); i++) {
+            DrawingKey.Entry entry = key.get(i);
+            entry.spots().forEach(at -> words(at.right() + text * 0.4, at.up() + text * 0.4, "start", entry.letter()));
+            words(0, -margin * 0.8 - i * LINE * text, "start", entry.letter() + "  " + entry.words());
+        }
+    }
+
     private String outline(List<Point> points) {
         return points.stream().map(p -> mm(margin + p.right()) + " " + mm(margin + height - p.up()))
                 .collect(Collectors.joining(" L ", "M ", " Z"));
-    }
-
-    /**
-     * A cross in its middle and how far that is from the piece's lower left corner. Where the middle lies off the piece,
-     * the words stand at its edge, and of a rectangle the corners stand in the chains.
-     */
-    private void cutOut(Placement p, CutOut c) {
-        double x = c.middle().right();
-        double y = c.middle().up();
-        double onX = Math.max(p.x() / TENTHS, Math.min(p.right() / TENTHS, x));
-        double onY = Math.max(p.y() / TENTHS, Math.min(p.top() / TENTHS, y));
-        boolean onPiece = onX == x && onY == y;
-        if (!onPiece && !c.clearing().round()) {
-            return;
-        }
-        if (onPiece) {
-            stroke(x - text / 2, y, x + text / 2, y);
-            stroke(x, y - text / 2, x, y + text / 2);
-        }
-        String size = c.clearing().round() ? "round " + mm(c.width()) : mm(c.width()) + " × " + mm(c.height());
-        boolean flip = onX + c.width() / 2 + text * WORDS * LETTER > width;
-        words(onX + (flip ? -1 : 1) * (c.width() / 2 + text / 3), onY - text * 0.35, flip ? "end" : "start",
-                size + " at " + mm(x - p.x() / TENTHS) + ", " + mm(y - p.y() / TENTHS));
     }
 
     /** All left and right edges along the bottom, all lower and upper ones along the left side. */
@@ -182,8 +203,12 @@ final class SheetDrawing {
     }
 
     private void stroke(double x1, double y1, double x2, double y2) {
-        svg.append(String.format(Locale.ROOT, "<line x1=\"%s\" y1=\"%s\" x2=\"%s\" y2=\"%s\" stroke=\"black\"/>\n",
-                mm(margin + x1), mm(margin + height - y1), mm(margin + x2), mm(margin + height - y2)));
+        stroke(x1, y1, x2, y2, "");
+    }
+
+    private void stroke(double x1, double y1, double x2, double y2, String how) {
+        svg.append(String.format(Locale.ROOT, "<line x1=\"%s\" y1=\"%s\" x2=\"%s\" y2=\"%s\" stroke=\"black\"%s/>\n",
+                mm(margin + x1), mm(margin + height - y1), mm(margin + x2), mm(margin + height - y2), how));
     }
 
     private void words(double x, double y, String anchor, String words) {

@@ -36,7 +36,8 @@ final class ShoppingText {
                 columns.add(1, new Column("what it is", Align.ELASTIC));
             }
             page.table(0, columns, plan.shopping().stream().map(p -> row(p, wide)).toList());
-            page.paragraph(0, "Areas are net: what is lost in cutting comes on top.");
+            page.paragraph(0, "Areas are net: what is lost in cutting comes on top, and so do tape, adhesive,"
+                    + " cleaner and solvent.");
         }
         page.blank();
         totals().forEach(line -> page.paragraph(0, line));

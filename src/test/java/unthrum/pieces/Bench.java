@@ -46,7 +46,7 @@ public final class Bench {
     }
 
     /** Every panel with one material: damping on each bay, anything else on the whole face. */
-    static Plan with(String material, double coverage, String... panels) {
+    public static Plan with(String material, double coverage, String... panels) {
         return with(material, coverage, advised("", panels));
     }
 

@@ -18,6 +18,7 @@ import unthrum.cutting.CutRule;
 import unthrum.cutting.LayoutCheck;
 import unthrum.cutting.SheetLayout;
 import unthrum.cutting.Stock;
+import unthrum.material.Layer;
 import unthrum.material.Material;
 import unthrum.plan.Plan;
 import unthrum.reasoning.Laid;
@@ -201,6 +202,51 @@ class CutPlanTest {
             Supplies supplies = Bench.cut("vinyl-barrier-2-bonded", 1, Bench.panel("floor", 1000, 1000, "ribs: none"))
                     .supplies();
             assertThat(supplies.adhesive() + supplies.hotAdhesive()).isCloseTo(0.4, within(1e-9));
+        }
+    }
+
+    @Nested
+    @DisplayName("where stock runs short and there is no money")
+    class Short {
+
+        private static final String[] PANELS = {floor("floor-a", "near ear: no"), floor("floor-b", "near ear: yes"),
+            floor("floor-c", "near ear: no"), floor("floor-d", "near ear: yes")};
+
+        private static String floor(String name, String ear) {
+            return Bench.panel(name, 500, 600, "ribs: none", "tap: rings", "clearance: 20 mm",
+                    "clearance to: carpet", "near noise: road", ear, "heat: none", "reach: open", "wet: dry",
+                    "openings: none", "fixings: none",
+                    "surface: {paint: sound, dirt: dust, rust: none, old: none}");
+        }
+
+        private static CutPlan cut(String stock) {
+            return Bench.cut(Bench.with("butyl-2", 0.5, Bench.advised("limits: {money: 0 EUR}\nstock: [" + stock
+                    + "]\n", PANELS)), Wishes.usual());
+        }
+
+        private static List<String> panels(List<CutPiece> pieces) {
+            return pieces.stream().map(p -> p.place().panel()).distinct().sorted().toList();
+        }
+
+        @Test
+        @DisplayName("the bays that the plan ranks last go without, whatever the layout would like")
+        void lastInRank() {
+            CutPlan cut = cut("{material: butyl-2, size: [430 mm, 360 mm], sheets: 2}");
+            assertThat(cut.plan().shares().ranking().stream().filter(r -> r.layer() == Layer.DAMPING)
+                    .map(r -> r.place().panel())).startsWith("floor-b", "floor-d");
+            assertThat(panels(cut.cuts().get(0).unplaced())).containsExactly("floor-a", "floor-c");
+            assertThat(LayoutCheck.faults(cut.cuts().get(0).layout())).isEmpty();
+        }
+
+        @Test
+        @DisplayName("what room is left goes to a part of the next in rank")
+        void restOfRoom() {
+            CutPlan cut = cut("{material: butyl-2, size: [430 mm, 360 mm], sheets: 2}, "
+                    + "{material: butyl-2, size: [430 mm, 190 mm]}");
+            MaterialCut butyl = cut.cuts().get(0);
+            List<String> placed = panels(butyl.pieces().stream().filter(p -> !butyl.unplaced().contains(p)).toList());
+            assertThat(placed).containsExactly("floor-a", "floor-b", "floor-d");
+            assertThat(panels(butyl.unplaced())).containsExactly("floor-a", "floor-c");
         }
     }
 

@@ -128,7 +128,7 @@ class PiecesTest {
             assertThat(piece.box()).isEqualTo(new Box(0, 0, 800, 600));
             assertThat(piece.shape().getExteriorRing().getNumPoints() - 1).isEqualTo(6);
             assertThat(piece.area()).isCloseTo(0.48 - 0.06, within(1e-9));
-            assertThat(piece.clearings()).singleElement().matches(Clearing::lid);
+            assertThat(piece.clearings()).singleElement().matches(Clearing::isLid);
         }
 
         @Test
@@ -136,7 +136,7 @@ class PiecesTest {
         void servicePlug() {
             CutPiece piece = pieces("vinyl-barrier-2", 1, Bench.panel("floor", 800, 600, "ribs: none",
                     "covers: [{kind: service plug cover, size: [300 mm, 200 mm], at: [400 mm, 300 mm]}]")).get(0);
-            assertThat(piece.clearings()).singleElement().matches(c -> !c.lid());
+            assertThat(piece.clearings()).singleElement().matches(c -> !c.isLid());
         }
 
         @Test
@@ -145,9 +145,9 @@ class PiecesTest {
             Pieces pieces = Bench.pieces(Bench.with("vinyl-barrier-2", 1, Bench.panel("floor", 800, 600, "ribs: none",
                     "openings: [{kind: drain, size: 20 mm, count: 3}]", "covers: [pump hatch]")));
             assertThat(pieces.pieces()).allMatch(CutPiece::isPlain);
-            assertThat(pieces.onSite()).extracting(o -> o.place().part(), OnSite::count, OnSite::lid).containsExactly(
-                    org.assertj.core.groups.Tuple.tuple("drain 1", 3, false),
-                    org.assertj.core.groups.Tuple.tuple("pump hatch 1", 1, true));
+            assertThat(pieces.onSite()).extracting(o -> o.place().part(), OnSite::count, OnSite::way).containsExactly(
+                    org.assertj.core.groups.Tuple.tuple("drain 1", 3, Clearing.Way.CLEAR),
+                    org.assertj.core.groups.Tuple.tuple("pump hatch 1", 1, Clearing.Way.LID));
             assertThat(pieces.onSite().get(0).clear()).isCloseTo(0.03, within(1e-9));
         }
 

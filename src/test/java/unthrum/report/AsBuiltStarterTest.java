@@ -10,6 +10,8 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import unthrum.pieces.Bench;
+import unthrum.pieces.Wishes;
 import unthrum.Scenarios;
 import unthrum.audit.Audit;
 import unthrum.audit.Mistake;
@@ -35,7 +37,8 @@ class AsBuiltStarterTest {
     }
 
     private static String starter(String scenario) {
-        return AsBuiltStarter.of(PLANNER.card(Scenarios.plan(scenario)), "survey.yaml");
+        return AsBuiltStarter.of(PLANNER.card(Scenarios.plan(scenario)),
+                Bench.cut(Scenarios.plan(scenario), Wishes.usual()), "survey.yaml");
     }
 
     private Audit audit(String scenario, String built) throws IOException {

@@ -21,6 +21,7 @@ import unthrum.Scenarios;
 import unthrum.cutting.SheetLayout;
 import unthrum.pieces.Bench;
 import unthrum.pieces.CutPlan;
+import unthrum.pieces.MaterialCut;
 import unthrum.pieces.Wishes;
 import unthrum.plan.Plan;
 import unthrum.survey.SurveyReader;
@@ -77,17 +78,48 @@ class CutTextTest {
     @MethodSource("scenarios")
     @DisplayName("sketch each sheet with a frame and a number for every piece that is wide enough for one")
     void sketches(Path file) {
-        cut(file).cuts().forEach(c -> c.layout().sheets().forEach(s -> sketch(s)));
+        cut(file).cuts().forEach(c -> c.layout().sheets().forEach(s -> sketch(c, s)));
     }
 
-    private static void sketch(SheetLayout sheet) {
-        List<String> lines = SheetSketch.lines(sheet, 80);
+    private static void sketch(MaterialCut cut, SheetLayout sheet) {
+        List<String> lines = SheetSketch.lines(sheet, cut.byName(), 80);
         assertThat(lines).allSatisfy(l -> assertThat(l.length()).isLessThanOrEqualTo(80));
         assertThat(lines.get(0)).startsWith("+-").endsWith("+");
         String drawn = String.join("\n", lines);
         sheet.placements().stream().filter(p -> Math.min(p.width(), p.height()) * 5
                 > Math.max(sheet.stock().width(), SheetSketch.height(sheet))).forEach(p ->
                 assertThat(drawn).contains(p.piece().substring(0, p.piece().indexOf(' '))));
+    }
+
+    @Test
+    @DisplayName("tell of keyholes, folds and relief cuts, and sketch them")
+    void shapes() {
+        CutPlan cut = Bench.cut("vinyl-barrier-2", 1, Bench.panel("wall", 800, 600,
+                "ribs: [{kind: fold, runs: across, at: 300 mm}, {kind: fold, runs: along, at: 450 mm}]",
+                "openings: [{kind: grommet, size: 30 mm, state: closed, at: [600 mm, 100 mm]}]"));
+        assertThat(flat(cut)).contains("Keyhole, round 30 mm for grommet 1, middle 600 mm along and 100 mm across.",
+                "Slit to the keyhole from the edge, 85 mm across at 600 mm along.", "Bends over a fold at 300 mm along.",
+                "Relief cut from the edge to the corner of the folds, 150 mm across at 300 mm along;");
+        List<String> lines = SheetSketch.lines(cut.cuts().get(0).layout().sheets().get(0), cut.cuts().get(0).byName(), 80);
+        assertThat(String.join("", lines)).contains("o", "/", ":");
+    }
+
+    @Test
+    @DisplayName("say how bulging metal wants its sheet cut: limp sheet laps, soft foam loses a wedge")
+    void bulges() {
+        String arch = Bench.panel("arch", 760, 420, "ribs: none")
+                .replace("shape: flat", "shape: {curve: crowned, rise: 60 mm}");
+        assertThat(flat(Bench.cut("vinyl-barrier-2", 1, arch))).containsPattern(
+                "relief cuts in each long side, evenly spaced, \\d+ mm deep: the edges lap by \\d+ mm at the rim");
+        assertThat(flat(Bench.cut("pe-foam-6", 1, arch))).containsPattern("take out a wedge \\d+ mm wide at the rim");
+    }
+
+    @Test
+    @DisplayName("of a shield larger than any sheet name piece, panel and the nearest way out")
+    void tooLarge() {
+        assertThat(flat(Bench.cut("aluminium-shield-1", 1, Bench.panel("tunnel", 1400, 400, "ribs: none")))).contains(
+                "Piece 1 of tunnel (1400 × 400 mm): larger than any ", " of aluminium-shield-1, which is not joined."
+                        + " Nearest way out: order it to size, or take another material there.");
     }
 
     @Test
@@ -105,7 +137,8 @@ class CutTextTest {
         assertThat(cut.shortfalls()).isNotEmpty();
         assertThat(flat(cut)).contains("What cannot be cut").containsPattern(
                 "Pieces? \\w+ of [a-z-]+ \\(\\d+ × \\d+ mm\\).*: no room on the butyl-2 that is in stock and in the plan,"
-                        + " and the client's money buys no more. Nearest way out: 1 pack more for 60 EUR, or leave out");
+                        + " and the client's money buys no more, so the last in the plan's ranking goes without."
+                        + " Nearest way out: 1 pack more for 60 EUR, or leave out");
     }
 
     @Test

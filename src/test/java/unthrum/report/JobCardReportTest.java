@@ -11,7 +11,10 @@ import com.networknt.schema.SpecVersion;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,11 +24,17 @@ import unthrum.Scenarios;
 import unthrum.job.JobCard;
 import unthrum.job.JobPlanner;
 import unthrum.job.StepTable;
+import unthrum.pieces.Bench;
+import unthrum.pieces.CutPiece;
+import unthrum.pieces.CutPlan;
+import unthrum.pieces.Wishes;
 
 @DisplayName("A job card on paper")
 class JobCardReportTest {
 
     private static final JobPlanner PLANNER = new JobPlanner(Scenarios.KNOWLEDGE, StepTable.load(Scenarios.KNOWLEDGE));
+
+    private static final Map<Path, CutPlan> CUTS = new ConcurrentHashMap<>();
 
     static List<Path> scenarios() {
         return Scenarios.files();
@@ -35,8 +44,12 @@ class JobCardReportTest {
         return PLANNER.card(Scenarios.plan(file));
     }
 
+    private static CutPlan cuts(Path file) {
+        return CUTS.computeIfAbsent(file, f -> Bench.cut(Scenarios.plan(f), Wishes.usual()));
+    }
+
     private static JobSheet sheet(Path file) {
-        return JobSheet.of(card(file), Scenarios.KNOWLEDGE);
+        return JobSheet.of(card(file), cuts(file), Scenarios.KNOWLEDGE);
     }
 
     @ParameterizedTest
@@ -54,9 +67,20 @@ class JobCardReportTest {
     @DisplayName("has a box for every panel of a step, with its layer, and room for who and when")
     void boxes() {
         String text = JobCardText.of(sheet(Path.of("scenarios", "one-pack-hatchback.yaml")), 120, Style.PLAIN);
-        assertThat(text).containsPattern("\\[ \\]  door-front-left +butyl-2 2 mm on 50 % of it, 0\\.9 kg +who _+  when _+")
+        assertThat(text).containsPattern("\\[ \\]  door-front-left +butyl-2 2 mm on 50 % of it, 0\\.9 kg, pieces \\d+a and \\d+b +who _+  when _+")
                 .containsSubsequence("Making ready", "Make safe", "Cleaning", "Vacuum, upright", "Pieces", "Lay dry",
                         "Fitting, from the top down", "Damp, upright", "The floor, last", "Damp, floor", "Proof", "Hand over");
+    }
+
+    @ParameterizedTest
+    @MethodSource("scenarios")
+    @DisplayName("names in the steps that lay layers every piece that is cut, each once")
+    void pieces(Path file) throws IOException {
+        List<String> named = new ArrayList<>();
+        new ObjectMapper().readTree(JobCardJson.of(card(file), cuts(file))).findValues("pieces")
+                .forEach(pieces -> pieces.forEach(p -> named.add(p.asText())));
+        assertThat(named).containsExactlyInAnyOrderElementsOf(cuts(file).cuts().stream()
+                .flatMap(c -> c.pieces().stream().filter(p -> !c.unplaced().contains(p))).map(CutPiece::number).toList());
     }
 
     @Test
@@ -73,7 +97,7 @@ class JobCardReportTest {
     void json(Path file) throws IOException {
         JsonSchema schema = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(
                 JobCardReportTest.class.getResourceAsStream("/unthrum/jobcard.schema.json"));
-        String json = JobCardJson.of(card(file));
+        String json = JobCardJson.of(card(file), cuts(file));
         assertThat(schema.validate(json, InputFormat.JSON)).isEmpty();
         JsonNode steps = new ObjectMapper().readTree(json).get("steps");
         assertThat(steps).hasSize(sheet(file).sections().stream().mapToInt(s -> s.entries().size()).sum());

@@ -47,7 +47,8 @@ class SheetDrawingTest {
     }
 
     private static List<String> words(Element svg) {
-        return all(svg, "text").stream().map(Element::getTextContent).toList();
+        return java.util.stream.Stream.of("text", "tspan").flatMap(name -> all(svg, name).stream())
+                .map(Element::getTextContent).toList();
     }
 
     /** The area inside a path's first outline less its holes. */
@@ -110,6 +111,20 @@ class SheetDrawingTest {
     }
 
     @Test
+    @DisplayName("show keyhole, slit, folds and relief cuts, with a letter at each and its measures in the key")
+    void key() throws Exception {
+        String drawing = CutDrawings.of(Bench.cut("vinyl-barrier-2", 1, Bench.panel("wall", 800, 600,
+                "ribs: [{kind: fold, runs: across, at: 300 mm}, {kind: fold, runs: along, at: 450 mm}]",
+                "openings: [{kind: grommet, size: 30 mm, state: closed, at: [600 mm, 100 mm]}]"))).values()
+                .iterator().next();
+        List<String> words = words(svg(drawing));
+        assertThat(words).contains("A", "B", "C", "D", "E").anySatisfy(w -> assertThat(w).contains("1: keyhole 30 at "))
+                .anySatisfy(w -> assertThat(w).matches("B  1: slit 85 long at \\d+ (right|up)"))
+                .anySatisfy(w -> assertThat(w).matches("E  1: relief cut 150 long at \\d+ (right|up)"));
+        assertThat(all(svg(drawing), "line").stream().filter(l -> l.hasAttribute("stroke-dasharray"))).hasSize(2);
+    }
+
+    @Test
     @DisplayName("give the edges to mark from, the middle of a hole, and a line to hold a ruler against")
     void dimensions() throws Exception {
         CutPlan cut = Bench.cut(Bench.advised("", Bench.panel("'arch <left> & \"rear\"'", 600, 500, "ribs: none",
@@ -122,6 +137,6 @@ class SheetDrawingTest {
             List<String> words = words(svg(drawing));
             assertThat(words).contains("0", "100 mm when printed at full size", "arch <left> & \"rear\"");
         }
-        assertThat(CutDrawings.of(cut).values()).anySatisfy(d -> assertThat(d).contains("round 30 at "));
+        assertThat(CutDrawings.of(cut).values()).anySatisfy(d -> assertThat(d).contains(": round 30 at "));
     }
 }
