@@ -28,6 +28,7 @@ final class Prover {
         this.blanks = blanks;
         this.watch = watch;
         this.apt = !task.fromRoll() && task.stock().size() == 1 && task.stock().get(0).kind() == Stock.Kind.SHEET
+            && task.stock().get(0).defects().isEmpty()
             && blanks.size() <= MOST_BLANKS;
     }
 

@@ -158,7 +158,7 @@ final class SheetSearch {
     /** To free a larger band above, or beside, all pieces of the emptiest sheet. */
     private List<Goal> tighterGoals() {
         int sheet = emptiest();
-        if (!best.pool().isEmpty() || sheet < 0) {
+        if (!best.pool().isEmpty() || sheet < 0 || !best.stock().get(sheet).defects().isEmpty()) {
             return List.of();
         }
         SheetSpace space = best.spaces().get(sheet);
