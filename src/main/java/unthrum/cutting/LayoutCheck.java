@@ -9,16 +9,14 @@ import java.util.Map;
 /**
  * Checks a layout against its task from the placements alone, sharing nothing with the search: every piece inside its
  * stock and off its defects, of its own size, turned only if it may, a knife margin from its neighbours, the right
- * number of each, no more
- * stock than there is, and, where asked, cut by edge-to-edge cuts alone.
+ * number of each, no more stock than there is, and, where asked, cut by edge-to-edge cuts alone.
  */
 public final class LayoutCheck {
 
     /** What can be wrong. */
     public enum Kind {
         UNKNOWN_PIECE, UNKNOWN_STOCK, OUTSIDE, WRONG_SIZE, TURNED, OVERLAP, TOO_CLOSE, WRONG_COUNT, STOCK_ENDS,
-        ON_DEFECT,
-        NOT_GUILLOTINE
+        ON_DEFECT, NOT_GUILLOTINE
     }
 
     /**

@@ -3,25 +3,29 @@ package unthrum.cutting;
 import java.util.List;
 
 /**
- * Decides at times, while a search goes on, whether one sheet fewer can do: first soon and briefly, then ever later
- * and longer. It is asked about few blanks on sheets of one kind. Guillotine layouts are free ones too, so what cannot
- * be cut freely cannot be cut at all; a free layout found does not count for them.
+ * Decides at times, while a search goes on, whether one sheet fewer can do: with few blanks soon and briefly, with more
+ * only after a long search, each time later and longer. Asked on clean sheets of one kind alone. Guillotine layouts
+ * are free ones too, so what cannot be cut freely cannot be cut at all; a free layout found does not count for them.
  */
 final class Prover {
 
     /** More blanks than that are beyond an exact answer. */
     private static final int MOST_BLANKS = 60;
-    private static final long FIRST_AT = 3000;
+    /** About so few are often decided at once; with more the search is left alone for longer. */
+    private static final int FEW_BLANKS = 25;
+    private static final long SOON = 3000;
+    private static final long LATE = 40_000;
     /** In the solver's units, about a second each. */
-    private static final double FIRST_BUDGET = 0.2;
+    private static final double BRIEF = 0.2;
+    private static final double LONG = 4;
     private static final int GROWTH = 10;
 
     private final CuttingTask task;
     private final List<Blank> blanks;
     private final Watch watch;
     private final boolean apt;
-    private long dueAt = FIRST_AT;
-    private double budget = FIRST_BUDGET;
+    private long dueAt;
+    private double budget;
 
     Prover(CuttingTask task, List<Blank> blanks, Watch watch) {
         this.task = task;
@@ -30,6 +34,9 @@ final class Prover {
         this.apt = !task.fromRoll() && task.stock().size() == 1 && task.stock().get(0).kind() == Stock.Kind.SHEET
             && task.stock().get(0).defects().isEmpty()
             && blanks.size() <= MOST_BLANKS;
+        boolean few = blanks.size() <= FEW_BLANKS;
+        this.dueAt = few ? SOON : LATE;
+        this.budget = few ? BRIEF : LONG;
     }
 
     boolean isDue(Filling best) {
