@@ -36,7 +36,7 @@ public record CuttingTask(List<Piece> pieces, List<Stock> stock, CutRule cuts, i
     /** The pieces that fit into no stock at all. */
     public List<Piece> tooLarge() {
         return pieces.stream()
-            .filter(p -> stock.stream().noneMatch(s -> p.fitsInto(s.width(), s.height())))
+            .filter(p -> stock.stream().noneMatch(s -> p.fitsInto(s)))
             .toList();
     }
 

@@ -23,6 +23,21 @@ final class FreeSpace extends SheetSpace {
         this(width, height, List.of(), Gaps.whole(width, height));
     }
 
+    /**
+     * An empty sheet of this stock. Blanks carry their knife margin at the right and above, which may reach into a
+     * defect; so what they must keep clear of is narrower there, as far as it does not vanish.
+     */
+    static FreeSpace blank(Stock stock, int margin) {
+        List<Defect> kept = stock.defects().stream().map(d -> {
+            int across = Math.min(margin, d.width() - 1);
+            int along = Math.min(margin, d.height() - 1);
+            return new Defect(d.x() + across, d.y() + along, d.width() - across, d.height() - along);
+        }).toList();
+        int width = stock.width() + margin;
+        int height = stock.height() + margin;
+        return new FreeSpace(width, height, List.of(), Gaps.whole(width, height, kept));
+    }
+
     /** A sheet on which these lie already. */
     static SheetSpace of(int width, int height, List<Placed> placed) {
         FreeSpace space = new FreeSpace(width, height, placed, Gaps.whole(width, height));
@@ -48,6 +63,16 @@ final class FreeSpace extends SheetSpace {
     @Override
     int size() {
         return placed.size();
+    }
+
+    @Override
+    boolean takes(int blankWidth, int blankHeight) {
+        for (int i = 0; i < gaps.count(); i++) {
+            if (gaps.width(i) >= blankWidth && gaps.height(i) >= blankHeight) {
+                return true;
+            }
+        }
+        return false;
     }
 
     @Override

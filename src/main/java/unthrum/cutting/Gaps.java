@@ -14,6 +14,7 @@ final class Gaps {
     private static final int RIGHT = 2;
     private static final int TOP = 3;
 
+    private final List<Defect> defects;
     private final int windowLeft;
     private final int windowLow;
     private final int windowRight;
@@ -26,20 +27,28 @@ final class Gaps {
     private int partCount;
 
     /** A whole sheet, of which all gaps count that reach into the window. */
-    private Gaps(int width, int height, int left, int low, int right, int top) {
+    private Gaps(int width, int height, int left, int low, int right, int top, List<Defect> defects) {
+        this.defects = defects;
         windowLeft = left;
         windowLow = low;
         windowRight = right;
         windowTop = top;
         edges = new int[64];
         add(0, 0, width, height);
+        defects.forEach(d -> carve(d.x(), d.y(), d.right(), d.top()));
     }
 
     static Gaps whole(int width, int height) {
-        return new Gaps(width, height, 0, 0, width, height);
+        return whole(width, height, List.of());
+    }
+
+    /** All of a sheet but its defects. */
+    static Gaps whole(int width, int height, List<Defect> defects) {
+        return new Gaps(width, height, 0, 0, width, height, defects);
     }
 
     Gaps(Gaps other) {
+        defects = other.defects;
         windowLeft = other.windowLeft;
         windowLow = other.windowLow;
         windowRight = other.windowRight;
@@ -70,13 +79,15 @@ final class Gaps {
 
     /** Takes the placed rectangle out of every gap that it touches. */
     void carve(Placed p) {
-        int right = p.right();
-        int top = p.top();
+        carve(p.x(), p.y(), p.right(), p.top());
+    }
+
+    private void carve(int left, int low, int right, int top) {
         int kept = 0;
         partCount = 0;
         for (int i = 0; i < 4 * count; i += 4) {
-            if (p.x() < edges[i + RIGHT] && right > edges[i + LEFT] && p.y() < edges[i + TOP] && top > edges[i + LOW]) {
-                split(i, p.x(), p.y(), right, top);
+            if (left < edges[i + RIGHT] && right > edges[i + LEFT] && low < edges[i + TOP] && top > edges[i + LOW]) {
+                split(i, left, low, right, top);
             } else {
                 System.arraycopy(edges, i, edges, kept, 4);
                 kept += 4;
@@ -151,9 +162,9 @@ final class Gaps {
             right = Math.max(right, p.right());
             top = Math.max(top, p.top());
         }
-        Gaps around = new Gaps(width, height, left, low, right, top);
+        Gaps around = new Gaps(width, height, left, low, right, top, defects);
         others.forEach(around::carve);
-        Gaps all = whole(width, height);
+        Gaps all = whole(width, height, defects);
         all.edges = around.edges;
         all.count = around.count;
         for (int i = 0; i < 4 * count; i += 4) {

@@ -37,6 +37,13 @@ final class Goal {
         List<Stock> stock = new ArrayList<>(from.stock());
         stock.set(sheet, smaller);
         int margin = from.task().knifeMargin();
+        if (!smaller.defects().isEmpty() || !from.stock().get(sheet).defects().isEmpty()) {
+            List<SheetSpace> spaces = new ArrayList<>(from.spaces());
+            spaces.set(sheet, SheetSpace.blank(smaller, from.task().cuts(), margin));
+            List<Blank> pool = new ArrayList<>(from.pool());
+            pool.addAll(from.blanksOn(sheet));
+            return new Goal(from, stock, spaces, pool, random);
+        }
         return resized(from, stock, sheet, smaller.width() + margin, smaller.height() + margin, random);
     }
 

@@ -49,6 +49,11 @@ final class GuillotineSpace extends SheetSpace {
     }
 
     @Override
+    boolean takes(int blankWidth, int blankHeight) {
+        return blankWidth <= width && blankHeight <= height;
+    }
+
+    @Override
     void offer(int blankWidth, int blankHeight, FitRule rule, SplittableRandom random, Spot spot) {
         if (root == null) {
             if (blankWidth <= width && blankHeight <= height) {

@@ -8,15 +8,15 @@ import java.util.Map;
 
 /**
  * Checks a layout against its task from the placements alone, sharing nothing with the search: every piece inside its
- * stock, of its own size, turned only if it may, a knife margin from its neighbours, the right number of each, no more
- * stock than there is, and, where asked, cut by edge-to-edge cuts alone.
+ * stock and off its defects, of its own size, turned only if it may, a knife margin from its neighbours, the right
+ * number of each, no more stock than there is, and, where asked, cut by edge-to-edge cuts alone.
  */
 public final class LayoutCheck {
 
     /** What can be wrong. */
     public enum Kind {
         UNKNOWN_PIECE, UNKNOWN_STOCK, OUTSIDE, WRONG_SIZE, TURNED, OVERLAP, TOO_CLOSE, WRONG_COUNT, STOCK_ENDS,
-        NOT_GUILLOTINE
+        ON_DEFECT, NOT_GUILLOTINE
     }
 
     /**
@@ -63,6 +63,12 @@ public final class LayoutCheck {
     private void piece(int sheet, Stock stock, Placement p) {
         if (p.x() < 0 || p.y() < 0 || p.x() + p.width() > stock.width() || p.y() + p.height() > stock.height()) {
             add(Kind.OUTSIDE, sheet, p.piece());
+        }
+        for (Defect d : stock.defects()) {
+            if (Math.max(p.x(), d.x()) < Math.min(p.x() + p.width(), d.x() + d.width())
+                && Math.max(p.y(), d.y()) < Math.min(p.y() + p.height(), d.y() + d.height())) {
+                add(Kind.ON_DEFECT, sheet, p.piece());
+            }
         }
         Piece piece = named(p.piece());
         if (piece == null) {

@@ -30,13 +30,12 @@ public final class LayoutPlanner {
         if (blanks.isEmpty()) {
             return inHand.apply(Filling.of(task, List.of(), List.of(), List.of())).layout(0);
         }
-        int bound = bound(task, blanks);
-        Watch watch = new Watch(search, bound);
+        Watch watch = new Watch(search, bound(task, blanks));
         SplittableRandom random = new SplittableRandom(search.seed());
         Filling best = task.fromRoll() && task.cuts() == CutRule.FREE
-            ? new RollSearch(task, blanks, bound, watch, random).run()
-            : new SheetSearch(task, blanks, bound, watch, random, inHand).run();
-        return best.layout(bound);
+            ? new RollSearch(task, blanks, watch, random).run()
+            : new SheetSearch(task, blanks, watch, random, inHand).run();
+        return best.layout(watch.bound());
     }
 
     private static int bound(CuttingTask task, List<Blank> blanks) {

@@ -57,7 +57,7 @@ final class Opening {
             space.offer(blank, rule, random, spot);
         }
         for (Stock stock : left.keySet()) {
-            if (!spot.found() && left.get(stock) > 0 && blank.fitsInto(width(stock), height(stock))) {
+            if (!spot.found() && left.get(stock) > 0 && empty(stock).takes(blank)) {
                 left.merge(stock, -1, Integer::sum);
                 SheetSpace space = open(stock);
                 while (!spot.found()) {
@@ -73,17 +73,13 @@ final class Opening {
     }
 
     private SheetSpace open(Stock stock) {
-        SheetSpace space = SheetSpace.blank(task.cuts(), width(stock), height(stock));
+        SheetSpace space = empty(stock);
         opened.add(stock);
         spaces.add(space);
         return space;
     }
 
-    private int width(Stock stock) {
-        return stock.width() + task.knifeMargin();
-    }
-
-    private int height(Stock stock) {
-        return stock.height() + task.knifeMargin();
+    private SheetSpace empty(Stock stock) {
+        return SheetSpace.blank(stock, task.cuts(), task.knifeMargin());
     }
 }

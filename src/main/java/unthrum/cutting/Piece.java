@@ -17,9 +17,8 @@ public record Piece(String name, int width, int height, int count, boolean mayTu
         Lengths.requirePositive("piece " + name, "count", count);
     }
 
-    /** Whether one copy fits into a blank sheet of the given size. */
-    public boolean fitsInto(int sheetWidth, int sheetHeight) {
-        return width <= sheetWidth && height <= sheetHeight
-            || mayTurn && height <= sheetWidth && width <= sheetHeight;
+    /** Whether one copy can be cut from the stock. */
+    public boolean fitsInto(Stock stock) {
+        return stock.yields(width, height) || mayTurn && stock.yields(height, width);
     }
 }

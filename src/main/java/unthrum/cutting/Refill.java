@@ -16,7 +16,7 @@ import java.util.SplittableRandom;
 final class Refill {
 
     /** Steps from warm to cold. */
-    private static final int COOLING = 2000;
+    private static final int COOLING = 10_000;
     /** Warm and cold, in mean areas of a blank: about so much more may be left in the pool. */
     private static final double WARM = 0.1;
     private static final double COLD = 0.002;

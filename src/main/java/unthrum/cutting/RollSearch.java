@@ -25,17 +25,15 @@ final class RollSearch {
 
     private final CuttingTask task;
     private final List<Blank> blanks;
-    private final int bound;
     private final Watch watch;
     private final SplittableRandom random;
     private final int width;
     private final Skyline skyline;
     private Filling best;
 
-    RollSearch(CuttingTask task, List<Blank> blanks, int bound, Watch watch, SplittableRandom random) {
+    RollSearch(CuttingTask task, List<Blank> blanks, Watch watch, SplittableRandom random) {
         this.task = task;
         this.blanks = blanks;
-        this.bound = bound;
         this.watch = watch;
         this.random = random;
         this.width = task.stock().get(0).width() + task.knifeMargin();
@@ -46,7 +44,7 @@ final class RollSearch {
         for (int way = 0; way < ORDERS.size(); way++) {
             evaluate(sorted(way));
         }
-        while (best.cost() > bound && !watch.over()) {
+        while (best.cost() > watch.bound() && !watch.over()) {
             climb();
         }
         return best;
@@ -63,7 +61,7 @@ final class RollSearch {
         long[] memory = new long[MEMORY];
         Arrays.fill(memory, cost);
         int idle = 0;
-        for (int turn = 0; idle < PATIENCE && best.cost() > bound && watch.step(); turn = (turn + 1) % MEMORY) {
+        for (int turn = 0; idle < PATIENCE && best.cost() > watch.bound() && watch.step(); turn = (turn + 1) % MEMORY) {
             int[] changed = order.clone();
             change(changed);
             long newCost = evaluate(changed);

@@ -26,17 +26,19 @@ public record SheetLayout(Stock stock, List<Placement> placements) {
 
     /**
      * Area of the largest offcut that one straight cut across the stock leaves whole, after the knife margin:
-     * the band above all pieces, or the band to the right of them. Of a roll none: it stays on the roll.
+     * the band above all pieces and defects, or the band to the right of them. Of a roll none: it stays on the roll.
      */
     public long offcutArea(int knifeMargin) {
         if (stock.kind() == Stock.Kind.ROLL) {
             return 0;
         }
-        if (placements.isEmpty()) {
+        if (placements.isEmpty() && stock.defects().isEmpty()) {
             return stock.area();
         }
-        long above = (long) Math.max(0, stock.height() - usedHeight() - knifeMargin) * stock.width();
-        long beside = (long) Math.max(0, stock.width() - usedWidth() - knifeMargin) * stock.height();
+        int height = Math.max(usedHeight(), stock.defects().stream().mapToInt(Defect::top).max().orElse(0));
+        int width = Math.max(usedWidth(), stock.defects().stream().mapToInt(Defect::right).max().orElse(0));
+        long above = (long) Math.max(0, stock.height() - height - knifeMargin) * stock.width();
+        long beside = (long) Math.max(0, stock.width() - width - knifeMargin) * stock.height();
         return Math.max(above, beside);
     }
 }

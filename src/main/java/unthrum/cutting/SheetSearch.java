@@ -2,6 +2,7 @@ package unthrum.cutting;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.UnaryOperator;
@@ -22,10 +23,10 @@ final class SheetSearch {
 
     private final CuttingTask task;
     private final List<Blank> blanks;
-    private final int bound;
     private final Watch watch;
     private final SplittableRandom random;
     private final UnaryOperator<Filling> inHand;
+    private final Prover prover;
     /** The best layout, which sets the goals. */
     private Filling best;
     /** The best of what the stock in hand allows of each layout found. */
@@ -35,14 +36,14 @@ final class SheetSearch {
     private int share = FIRST_SHARE;
     private long lastBetter;
 
-    SheetSearch(CuttingTask task, List<Blank> blanks, int bound, Watch watch, SplittableRandom random,
+    SheetSearch(CuttingTask task, List<Blank> blanks, Watch watch, SplittableRandom random,
                 UnaryOperator<Filling> inHand) {
         this.task = task;
         this.blanks = blanks;
-        this.bound = bound;
         this.watch = watch;
         this.random = random;
         this.inHand = inHand;
+        this.prover = new Prover(task, blanks, watch);
     }
 
     Filling run() {
@@ -51,6 +52,9 @@ final class SheetSearch {
         }
         while (!finished()) {
             boolean reached = pursue(fewer, LONG_TURN) || pursue(tighter, task.fromRoll() ? LONG_TURN : SHORT_TURN);
+            if (prover.isDue(best)) {
+                consult();
+            }
             if (!reached && share < Lengths.LONGEST) {
                 share *= 2;
                 tighter = tighterGoals();
@@ -59,8 +63,24 @@ final class SheetSearch {
         return bestInHand;
     }
 
+    /** Asks whether a sheet fewer can do; if not, the bound is raised. */
+    private void consult() {
+        List<List<Placed>> layout = prover.ask(best);
+        if (!layout.isEmpty()) {
+            offer(Filling.of(task, Collections.nCopies(layout.size(), best.stock().get(0)),
+                layout.stream().map(this::space).toList(), List.of()));
+        }
+        fewer = best.cost() > watch.bound() ? fewer : List.of();
+    }
+
+    private SheetSpace space(List<Placed> placed) {
+        int margin = task.knifeMargin();
+        Stock sheet = best.stock().get(0);
+        return FreeSpace.of(sheet.width() + margin, sheet.height() + margin, placed);
+    }
+
     private boolean finished() {
-        boolean least = best.pool().isEmpty() && best.cost() <= bound;
+        boolean least = best.pool().isEmpty() && best.cost() <= watch.bound();
         boolean settled = task.fromRoll() || watch.steps() - lastBetter > PATIENCE;
         boolean exhausted = tighter.isEmpty() && share >= Lengths.LONGEST;
         return watch.over() || fewer.isEmpty() && (least && settled || exhausted);
@@ -108,7 +128,7 @@ final class SheetSearch {
         if (task.fromRoll() || emptiest < 0) {
             return goals;
         }
-        if (best.cost() > bound) {
+        if (best.cost() > watch.bound()) {
             goals.add(Goal.without(best, emptiest, random));
         }
         Stock large = best.stock().get(emptiest);
@@ -138,7 +158,7 @@ final class SheetSearch {
     /** To free a larger band above, or beside, all pieces of the emptiest sheet. */
     private List<Goal> tighterGoals() {
         int sheet = emptiest();
-        if (!best.pool().isEmpty() || sheet < 0) {
+        if (!best.pool().isEmpty() || sheet < 0 || !best.stock().get(sheet).defects().isEmpty()) {
             return List.of();
         }
         SheetSpace space = best.spaces().get(sheet);

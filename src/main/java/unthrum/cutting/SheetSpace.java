@@ -19,8 +19,20 @@ abstract class SheetSpace {
         this.freeArea = (long) width * height;
     }
 
-    static SheetSpace blank(CutRule cuts, int width, int height) {
-        return cuts == CutRule.FREE ? new FreeSpace(width, height) : new GuillotineSpace(width, height);
+    /** An empty sheet of this stock. */
+    static SheetSpace blank(Stock stock, CutRule cuts, int margin) {
+        if (cuts == CutRule.FREE) {
+            return FreeSpace.blank(stock, margin);
+        }
+        return stock.defects().isEmpty() ? new GuillotineSpace(stock.width() + margin, stock.height() + margin)
+            : PartedSpace.blank(stock, margin);
+    }
+
+    /** Whether a blank lying as given has a place as the first on an empty sheet. */
+    abstract boolean takes(int blankWidth, int blankHeight);
+
+    final boolean takes(Blank blank) {
+        return takes(blank.width(), blank.height()) || blank.mayTurn() && takes(blank.height(), blank.width());
     }
 
     /** Lets {@code spot} be the best place here for the blank lying as given, when better than what it holds. */
@@ -65,6 +77,9 @@ abstract class SheetSpace {
 
     /** A copy of another size; what lies beyond the new edges is taken out and added to {@code out}. */
     final SheetSpace resized(int newWidth, int newHeight, List<Blank> out) {
+        if (newWidth == width && newHeight == height) {
+            return copy();
+        }
         SheetSpace copy = copy();
         List<Placed> all = copy.placed();
         boolean[] beyond = new boolean[all.size()];

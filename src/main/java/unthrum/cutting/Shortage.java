@@ -12,7 +12,7 @@ import java.util.List;
 record Shortage(CuttingTask task, Stock sheet) {
 
     private Stock endless() {
-        return Stock.unlimited(sheet.name(), sheet.width(), sheet.height());
+        return Stock.unlimited(sheet.name(), sheet.width(), sheet.height()).with(sheet.defects());
     }
 
     /** The task with sheets enough. */

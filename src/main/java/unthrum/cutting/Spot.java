@@ -8,6 +8,8 @@ final class Spot {
     int sheet;
     /** Where in the space: its free rectangle or its node. */
     int slot;
+    /** Which part of a parted sheet. */
+    int part;
     /** How it is joined there; only guillotine spaces use it. */
     boolean sideways;
     int width;

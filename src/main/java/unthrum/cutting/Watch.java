@@ -8,7 +8,7 @@ final class Watch {
     private static final int STEPS_A_REPORT = 4096;
 
     private final Search search;
-    private final int bound;
+    private int bound;
     private final long start = System.nanoTime();
     private long steps;
     private int cost = Integer.MAX_VALUE;
@@ -21,8 +21,7 @@ final class Watch {
 
     /** Whether one more step may be done; counts it. */
     boolean step() {
-        if (steps >= search.steps() || search.cancelled().getAsBoolean()
-            || System.nanoTime() - start >= search.time().toNanos()) {
+        if (steps >= search.steps() || ended()) {
             over = true;
             return false;
         }
@@ -31,6 +30,22 @@ final class Watch {
             report();
         }
         return true;
+    }
+
+    /** Whether the search is called off or its time is up. */
+    boolean ended() {
+        return search.cancelled().getAsBoolean() || System.nanoTime() - start >= search.time().toNanos();
+    }
+
+    /** Proved lower bound of the cost. */
+    int bound() {
+        return bound;
+    }
+
+    /** A better bound is proved. */
+    void raiseBound(int newBound) {
+        bound = newBound;
+        report();
     }
 
     /** Whether a step was refused: the search ends. */
