@@ -83,7 +83,7 @@ final class PlanAudit {
     private static List<Work> cure(Obstacle obstacle) {
         return switch (obstacle) {
             case LIVE_RUST -> List.of(Work.CURE_RUST);
-            case LOOSE_PAINT -> List.of(Work.REPAIR);
+            case LEAK, LOOSE_PAINT -> List.of(Work.REPAIR);
             case UNTESTED_PADS -> List.of(Work.TEST_OLD_LAYER);
             case FRESH_PAINT -> List.of(Work.WAIT_FOR_CURE);
             case SHIELD_MISSING -> List.of(Work.REFIT_SHIELD);
