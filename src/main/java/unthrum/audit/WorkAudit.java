@@ -79,7 +79,7 @@ final class WorkAudit {
     /** The duties that hold for what is fitted. A panel that still waits asks only for what safety asks. */
     List<Judgement> due() {
         boolean waits = fitted.isEmpty() && planned.advice().verdict() == Verdict.HOLD;
-        return planned.advice().duties(fitted::has).stream()
+        return planned.advice().duties(fitted.layup()).stream()
                 .filter(j -> !fitted.isEmpty() || PanelWork.standsAlone(j))
                 .filter(j -> !waits || j.standing() == Standing.SAFETY).filter(j -> !isFound(j)).toList();
     }

@@ -56,18 +56,25 @@ public record PanelAdvice(Verdict verdict, Layup layup, List<Closing> closings, 
 
     /** The work to be done; what belongs only to a layer that is not laid falls away. */
     public List<Judgement> duties() {
-        return duties(layup::has);
+        return duties(layup);
     }
 
     /** The work that belongs to the layers that are laid, to holes that are to be closed, and to the panel itself. */
-    public List<Judgement> duties(Predicate<Layer> laid) {
+    public List<Judgement> duties(Layup laid) {
+        return duties(laid::has, laid.layers().stream()
+                .anyMatch(l -> l.material().bonding() == Bonding.CONTACT_ADHESIVE));
+    }
+
+    /** @param glued whether contact adhesive holds one of the layers */
+    public List<Judgement> duties(Predicate<Layer> laid, boolean glued) {
         return panel.own(Duty.class).stream().map(j -> new Judgement(j.conclusion(),
-                applying(((Duty) j.conclusion()).work(), j.reasons(), laid)))
+                applying(((Duty) j.conclusion()).work(), j.reasons(), laid, glued)))
                 .filter(j -> !j.reasons().isEmpty()).toList();
     }
 
-    private List<Reason> applying(Work work, List<Reason> reasons, Predicate<Layer> laid) {
-        return reasons.stream().filter(r -> isLaid(r, laid) && concerns(work, r.rule().subject(), laid)).toList();
+    private List<Reason> applying(Work work, List<Reason> reasons, Predicate<Layer> laid, boolean glued) {
+        return reasons.stream().filter(r -> isLaid(r, laid) && concerns(work, r.rule().subject(), laid, glued))
+                .toList();
     }
 
     /** Whether every layer that a reason speaks of is laid, or a hole that it wants closed is to be closed. */
@@ -78,21 +85,15 @@ public record PanelAdvice(Verdict verdict, Layup layup, List<Closing> closings, 
     }
 
     /** Rules on one kind of layer concern a panel that gets it, or that may once the way is free. */
-    private boolean concerns(Work work, String subject, Predicate<Layer> laid) {
+    private boolean concerns(Work work, String subject, Predicate<Layer> laid, boolean glued) {
         boolean told = work == Work.TELL_OWNER;
         return verdict == Verdict.HOLD || switch (subject) {
             case "damping" -> told || laid.test(Layer.DAMPING);
             case "barrier" -> told || laid.test(Layer.BARRIER);
             case "decoupling" -> laid.test(Layer.BARRIER);
             case "insulation" -> told || laid.test(Layer.INSULATION);
-            default -> work != Work.USE_HOT_ADHESIVE || isGlued(laid);
+            default -> work != Work.USE_HOT_ADHESIVE || glued;
         };
-    }
-
-    /** Whether contact adhesive holds one of the layers; also where other layers are laid than planned. */
-    private boolean isGlued(Predicate<Layer> laid) {
-        List<Laid> own = layup.layers().stream().filter(l -> laid.test(l.layer())).toList();
-        return own.isEmpty() || own.stream().anyMatch(l -> l.material().bonding() == Bonding.CONTACT_ADHESIVE);
     }
 
     public List<Judgement> cautions() {

@@ -74,11 +74,17 @@ record Breaking(Plan plan, Judgement judgement, String rule) {
             case CHECK_DRAINS, CLEAR_DRAIN, KEEP_OPEN, KEEP_CLEAR ->
                     Edit.with(bad, "drains", Optional.of(Drains.BLOCKED));
             case CLOSE_HOLE -> Edit.with(bad, "closed", Optional.of(List.of()));
+            case USE_HOT_ADHESIVE -> Edit.with(bad, "layers", Optional.of(glued(layers)));
             case TAP_AGAIN -> Edit.with(bad, "tapAfter", Optional.empty());
             case REFIT_TRIM -> Edit.with(bad, "trim", Optional.of(
                     new TrimBack(TrimBack.Fit.WITH_FORCE, Optional.empty())));
             default -> bad;
         };
+    }
+
+    private static List<FittedLayer> glued(List<FittedLayer> layers) {
+        return layers.stream().map(l -> Edit.with(l, "bonding", Optional.of(Material.Bonding.CONTACT_ADHESIVE)))
+                .toList();
     }
 
     private static List<Done> denied(List<Done> done, Work work) {

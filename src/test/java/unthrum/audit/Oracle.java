@@ -197,7 +197,7 @@ final class Oracle {
         Set<Work> ofTheMetal = EnumSet.of(Work.TEST_OLD_LAYER, Work.REPAIR, Work.CURE_RUST, Work.CLEAR_DRAIN,
                 Work.REFIT_SHIELD, Work.FIX_RATTLE, Work.REMOVE_OLD_LAYER, Work.CLOSE_HOLE, Work.TELL_OWNER);
         boolean waits = layers.isEmpty() && panel.advice().verdict() == Verdict.HOLD;
-        return panel.advice().duties(layers::contains).stream()
+        return panel.advice().duties(layers::contains, isGlued(layers)).stream()
                 .filter(j -> !layers.isEmpty() || ofTheMetal.contains(work(j))
                         || work(j) == Work.KEEP_OPEN && strongest(List.of(j)) == Standing.SAFETY)
                 .filter(j -> !waits || strongest(List.of(j)) == Standing.SAFETY).toList();
@@ -205,7 +205,12 @@ final class Oracle {
 
     /** The work that the plan asks for before anything lies: a panel that waits is told all, since its turn comes. */
     List<Judgement> asked(Set<Layer> layers) {
-        return panel.verdict() == Verdict.HOLD ? panel.advice().duties(layers::contains) : due(layers);
+        return panel.verdict() == Verdict.HOLD ? panel.advice().duties(layers::contains, isGlued(layers)) : due(layers);
+    }
+
+    private boolean isGlued(Set<Layer> layers) {
+        return panel.layup().layers().stream().filter(l -> layers.contains(l.layer()))
+                .anyMatch(l -> l.material().bonding() == Material.Bonding.CONTACT_ADHESIVE);
     }
 
     static Work work(Judgement duty) {

@@ -41,10 +41,10 @@ public final class SoundJob {
 
     private static BuiltPanel panel(PlannedPanel p) {
         List<String> closed = Stream.concat(p.advice().closings().stream().map(c -> c.opening().place()),
-                p.advice().duties(l -> true).stream().map(j -> (Duty) j.conclusion())
+                p.advice().duties(l -> true, true).stream().map(j -> (Duty) j.conclusion())
                         .filter(d -> d.work() == Work.CLOSE_HOLE).map(Duty::place)).map(Place::part).distinct().toList();
         return new BuiltPanel(p.name(), Optional.empty(), Optional.of(DAY), Optional.of(layers(p)),
-                Optional.of(done(p.advice().duties(l -> true))),
+                Optional.of(done(p.advice().duties(l -> true, true))),
                 Optional.of(List.of(Tap.DEAD)), Optional.of(new TrimBack(TrimBack.Fit.FREELY,
                         Optional.of(new Quantity(0, Dimension.LENGTH)))), Optional.of(Travel.FREE),
                 Optional.of(Drains.RUN), Optional.of(closed), Optional.of(List.of()), Optional.empty(),
