@@ -2,7 +2,6 @@ package unthrum.plan;
 
 import com.google.ortools.Loader;
 import com.google.ortools.sat.CpSolver;
-import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.LinearExprBuilder;
 import java.util.List;
 import java.util.function.ToLongFunction;
@@ -20,9 +19,6 @@ final class ExactSharing {
 
     /** The solver's deterministic units for all aims together, about a second each. */
     private static final double BUDGET = 10;
-
-    /** What the constraint solver alone may spend on an aim before the packs are split: enough for the easy ones. */
-    private static final double FIRST = 0.1;
 
     private final SharingModel model;
     private Allotment best;
@@ -73,35 +69,23 @@ final class ExactSharing {
     private long seek(LinearExprBuilder goal, ToLongFunction<Allotment> measure) {
         model.get().minimize(goal);
         model.hint(best);
-        CpSolver solver = solver(FIRST);
-        CpSolverStatus status = solver.solve(model.get());
-        budget -= solver.response().getDeterministicTime();
-        if (status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE) {
-            best = model.read(solver);
-        } else if (status != CpSolverStatus.UNKNOWN) {
-            throw new IllegalStateException("sharing ended as " + status + " although a plan was at hand");
+        PackSearch.Found found = new PackSearch(model, goal, best, measure.applyAsLong(best), budget).search(boxes);
+        boxes = found.boxes();
+        if (boxes.isEmpty()) {
+            throw new IllegalStateException("no place is left for the plan at hand");
         }
-        long reached = measure.applyAsLong(best);
-        long bound = reached;
-        if (status != CpSolverStatus.OPTIMAL) {
-            PackSearch.Found found = new PackSearch(model, goal, best, reached, budget).search(boxes);
-            boxes = found.boxes();
-            best = found.best();
-            reached = found.reached();
-            bound = found.bound();
-            budget = found.left();
-        }
-        proved &= bound == reached;
+        best = found.best();
+        budget = found.left();
+        proved &= found.bound() == found.reached();
         model.get().clearObjective();
-        model.get().addLessOrEqual(goal, reached);
-        return bound;
+        model.get().addLessOrEqual(goal, found.reached());
+        return found.bound();
     }
-
-    /** One worker, a fixed seed, and the relaxation in full. */
+    /** One worker, a fixed seed, and the relaxation in full; probing costs more than it brings at this size. */
     static CpSolver solver(double budget) {
         CpSolver solver = new CpSolver();
         solver.getParameters().setNumWorkers(1).setRandomSeed(1).setLinearizationLevel(2)
-                .setMaxDeterministicTime(budget);
+                .setCpModelProbingLevel(0).setMaxDeterministicTime(budget);
         return solver;
     }
 }

@@ -176,6 +176,9 @@ final class PackSearch {
         CpSolver solver = ExactSharing.solver(LEAF);
         CpSolverStatus status = solver.solve(only);
         budget -= solver.response().getDeterministicTime();
+        if (status == CpSolverStatus.MODEL_INVALID) {
+            throw new IllegalStateException("the sharing model is invalid: " + only.validate());
+        }
         if (status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE) {
             best = model.read(solver);
             reached = Math.round(solver.objectiveValue());

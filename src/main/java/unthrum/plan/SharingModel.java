@@ -12,9 +12,11 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.function.ToLongFunction;
 import java.util.stream.IntStream;
+import unthrum.facts.Pairing.Tie;
 import unthrum.material.Layer;
 import unthrum.plan.SharingProblem.Choice;
 import unthrum.plan.SharingProblem.Part;
@@ -29,13 +31,12 @@ final class SharingModel {
     private final SharingProblem problem;
     private final BoolVar[] laid;
     private final BoolVar[][][] pieces;
-    private final List<Offered> offered = new ArrayList<>();
+    private final List<Under> stacks = new ArrayList<>();
     private final IntVar[] packs;
-    private final BoolVar[] used;
     private final IntVar[] excess;
 
-    /** A layup that a panel could get, by its layers and their thickness. */
-    private record Offered(int room, Map<Layer, Long> layers, BoolVar chosen) {
+    /** A stack that a panel's layers may stay under. */
+    private record Under(int room, Map<Layer, Long> thickness, BoolVar chosen) {
     }
 
     SharingModel(SharingProblem problem, Allotment start) {
@@ -45,7 +46,6 @@ final class SharingModel {
         IntStream.range(0, laid.length).forEach(this::addChoice);
         IntStream.range(0, problem.rooms().size()).forEach(this::addRoom);
         int goods = problem.goods().size();
-        this.used = new BoolVar[goods];
         this.packs = new IntVar[goods];
         IntStream.range(0, goods).forEach(this::addGoods);
         Use use = start.use();
@@ -108,46 +108,38 @@ final class SharingModel {
         model.addBoolOr(new Literal[] {reason.not(), consequence});
     }
 
-    /**
-     * Every panel gets exactly one of the layups that its stack and pairings admit, told by the layers in it and their
-     * thickness. Choosing whole layups instead of adding up thicknesses spares the search the many halves of a barrier
-     * that a sum would allow.
-     */
+    /** Every panel's layers stay under one of the widest stacks it has room for, and none lacks its companion. */
     private void addRoom(int room) {
         Room bounds = problem.rooms().get(room);
-        Map<Layer, Map<Long, LinearExprBuilder>> covered = new EnumMap<>(Layer.class);
-        ofRoom(room).forEach(i -> covered.computeIfAbsent(choice(i).layer(), l -> new TreeMap<>())
-                .computeIfAbsent(choice(i).thickness(), t -> LinearExpr.newBuilder()).add(laid[i]));
-        List<Literal> layups = new ArrayList<>();
-        for (Map<Layer, Long> layup : layups(covered, bounds)) {
-            BoolVar chosen = model.newBoolVar("");
-            layups.add(chosen);
-            offered.add(new Offered(room, layup, chosen));
-            layup.forEach((layer, thickness) -> covered.get(layer).get(thickness).addTerm(chosen, -1));
-        }
-        model.addExactlyOne(layups);
-        covered.values().forEach(byThickness -> byThickness.values().forEach(sum -> model.addEquality(sum, 0)));
+        Map<Layer, SortedSet<Long>> offered = new EnumMap<>(Layer.class);
+        ofRoom(room).forEach(i -> offered.computeIfAbsent(choice(i).layer(), l -> new TreeSet<>())
+                .add(choice(i).thickness()));
+        List<Under> under = Stacks.widest(offered, bounds).stream()
+                .map(stack -> new Under(room, stack, model.newBoolVar(""))).toList();
+        stacks.addAll(under);
+        model.addExactlyOne(under.stream().map(Under::chosen).toArray(Literal[]::new));
+        offered.forEach((layer, thicknesses) -> thicknesses.forEach(t -> addThickness(room, layer, t, under)));
+        bounds.pairings().stream().filter(p -> p.tie() == Tie.NEEDS)
+                .forEach(p -> model.addLessOrEqual(layer(room, p.layer(), 0), layer(room, p.other(), 0)));
         if (bounds.mass() < SharingProblem.FREE) {
             model.addLessOrEqual(sum(i -> choice(i).room() == room && !choice(i).isAlone(), Step::mass), bounds.mass());
         }
     }
 
-    private static List<Map<Layer, Long>> layups(Map<Layer, Map<Long, LinearExprBuilder>> covered, Room bounds) {
-        List<Map<Layer, Long>> layups = new ArrayList<>();
-        layups.add(Map.of());
-        covered.forEach((layer, byThickness) -> {
-            for (Map<Layer, Long> layup : List.copyOf(layups)) {
-                for (long thickness : byThickness.keySet()) {
-                    Map<Layer, Long> more = new EnumMap<>(Layer.class);
-                    more.putAll(layup);
-                    more.put(layer, thickness);
-                    layups.add(more);
-                }
-            }
-            layups.removeIf(l -> l.values().stream().mapToLong(t -> t).sum() > bounds.stack());
-        });
-        layups.removeIf(l -> !bounds.pairings().stream().allMatch(p -> p.admits(l.keySet())));
-        return layups;
+    /** One material at most of a layer, and that thick only under a stack that lets it be. */
+    private void addThickness(int room, Layer layer, long thickness, List<Under> stacks) {
+        LinearExprBuilder allowed = LinearExpr.newBuilder();
+        stacks.stream().filter(s -> s.thickness().getOrDefault(layer, Long.MIN_VALUE) >= thickness)
+                .forEach(s -> allowed.add(s.chosen()));
+        model.addLessOrEqual(layer(room, layer, thickness), allowed);
+    }
+
+    /** How many materials of a layer a panel gets that are at least so thick. */
+    private LinearExprBuilder layer(int room, Layer layer, long thickness) {
+        LinearExprBuilder sum = LinearExpr.newBuilder();
+        ofRoom(room).filter(i -> choice(i).layer() == layer && choice(i).thickness() >= thickness)
+                .forEach(i -> sum.add(laid[i]));
+        return sum;
     }
 
     /** Packs and the shelf must give the area; a piece too many is a pack more. */
@@ -156,13 +148,9 @@ final class SharingModel {
         long most = problem.choices().stream().filter(c -> c.goods() == goods).flatMap(c -> c.parts().stream())
                 .mapToLong(p -> p.whole().area()).sum();
         packs[goods] = model.newIntVar(0, of.packsFor(most), "");
-        used[goods] = model.newBoolVar("");
         model.addLessOrEqual(sum(i -> choice(i).goods() == goods, Step::area)
                 .addTerm(packs[goods], -of.pack()), of.shelf());
         for (int i = 0; i < laid.length; i++) {
-            if (choice(i).goods() == goods && !choice(i).isAlone()) {
-                addImplication(laid[i], used[goods]);
-            }
             if (choice(i).goods() == goods && of.shelf() == 0) {
                 model.addLessOrEqual(laid[i], packs[goods]);
             }
@@ -221,8 +209,17 @@ final class SharingModel {
         return sum(i -> true, Step::mass);
     }
 
+    /** Counts the materials; only the last aim asks, so only then is anything added to the model for it. */
     LinearExprBuilder materials() {
-        return LinearExpr.newBuilder().addSum(used);
+        LinearExprBuilder used = LinearExpr.newBuilder();
+        for (int g = 0; g < packs.length; g++) {
+            int goods = g;
+            BoolVar any = model.newBoolVar("");
+            used.add(any);
+            IntStream.range(0, laid.length).filter(i -> choice(i).goods() == goods && !choice(i).isAlone())
+                    .forEach(i -> addImplication(laid[i], any));
+        }
+        return used;
     }
 
     private LinearExprBuilder sum(java.util.function.IntPredicate which, ToLongFunction<Step> what) {
@@ -255,12 +252,19 @@ final class SharingModel {
                 model.addHint(laid[i], start.lays(i));
             }
         }
-        offered.forEach(o -> model.addHint(o.chosen(), start.layers(o.room()).equals(o.layers())));
+        hintStacks(start);
         for (int g = 0; g < packs.length; g++) {
-            int goods = g;
             model.addHint(packs[g], start.packs(g));
-            model.addHint(used[g], IntStream.range(0, laid.length)
-                    .anyMatch(i -> choice(i).goods() == goods && !choice(i).isAlone() && start.lays(i)));
+        }
+    }
+
+    /** The first stack that covers what the panel gets. */
+    private void hintStacks(Allotment start) {
+        int covered = -1;
+        for (Under under : stacks) {
+            boolean first = covered != under.room() && Stacks.covers(under.thickness(), start.layers(under.room()));
+            model.addHint(under.chosen(), first);
+            covered = first ? under.room() : covered;
         }
     }
 
