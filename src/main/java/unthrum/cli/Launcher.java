@@ -18,7 +18,7 @@ import java.util.Set;
  */
 public final class Launcher {
 
-    private static final Set<String> SHORT = Set.of("advise", "audit", "compare", "handover", "why");
+    private static final Set<String> SHORT = Set.of("advise", "ask", "audit", "compare", "handover", "why");
     private static final List<String> QUICK = List.of("-XX:TieredStopAtLevel=1", "-Xlog:disable",
             "-Xlog:all=error:stderr");
 

@@ -10,7 +10,10 @@ final class Look {
     static final int WIDEST = 400;
     private static final int USUAL = 80;
 
-    @Option(names = "--width", paramLabel = "N", description = "Columns of text, 40 to 400; else COLUMNS, else 80.")
+    /** A wide window does not ask for lines that the eye loses its place in. */
+    private static final int READABLE = 120;
+
+    @Option(names = "--width", paramLabel = "N", description = "Columns of text, 40 to 400; else COLUMNS up to 120, else 80.")
     private Integer width;
 
     @Option(names = "--plain", description = "No colour and no bold; so too with NO_COLOR or a dumb terminal.")
@@ -25,7 +28,7 @@ final class Look {
         }
         String columns = surroundings.environment().getOrDefault("COLUMNS", "");
         int stated = columns.matches("[1-9][0-9]{0,3}") ? Integer.parseInt(columns) : USUAL;
-        return Math.max(NARROWEST, Math.min(stated, WIDEST));
+        return Math.max(NARROWEST, Math.min(stated, READABLE));
     }
 
     Style style(Surroundings surroundings) {

@@ -70,7 +70,8 @@ public final class Main {
         command.setErr(new java.io.PrintWriter(surroundings.err(), true, surroundings.charset()));
         command.setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF));
         command.getCommandSpec().mixinStandardHelpOptions(false)
-                .addMixin("help", CommandLine.Model.CommandSpec.forAnnotatedObject(new HelpOption()))
+                .addMixin("common", CommandLine.Model.CommandSpec.forAnnotatedObject(new CommonOptions()))
+                .versionProvider(new CommonOptions())
                 .exitCodeOnInvalidInput(ExitCode.WRONG_USE.code())
                 .exitCodeOnExecutionException(ExitCode.DEFECT.code());
         command.getCommandSpec().usageMessage().exitCodeListHeading("%nExit codes:%n").exitCodeList(exitCodes())

@@ -33,7 +33,7 @@ final class New implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         if (!BODIES.contains(body)) {
-            throw new WrongUse("no starter survey for '" + body + "'; there are: " + String.join(", ", BODIES));
+            throw WrongUse.unknown("starter survey for '" + body + "'", body, BODIES);
         }
         byte[] starter = Resources.bytes("unthrum/starters/" + body + ".yaml");
         if (file.equals("-")) {

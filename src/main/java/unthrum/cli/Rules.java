@@ -7,6 +7,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import unthrum.knowledge.Knowledge;
 import unthrum.knowledge.RuleCard;
+import unthrum.reading.Nearest;
 import unthrum.report.RulesText;
 
 @Command(name = "rules", description = "Browse the rules of the trade.",
@@ -33,13 +34,15 @@ final class Rules implements Runnable {
     }
 
     private String subject(RulesText text) {
-        return text.subject(name).orElseThrow(() -> new WrongUse("no subject '" + name + "'; there are: "
-                + String.join(", ", text.subjectNames())));
+        return text.subject(name).orElseThrow(() -> WrongUse.unknown("subject '" + name + "'", name, text.subjectNames()));
     }
 
     private String card(RulesText text) {
-        RuleCard card = text.find(name).orElseThrow(() -> new WrongUse("no rule '" + name
-                + "'; list a subject's rules with 'unthrum rules SUBJECT'"));
+        RuleCard card = text.find(name).orElseThrow(() -> {
+            String meant = Nearest.remedy(name, text.ruleIds());
+            return new WrongUse("no rule '" + name + "'; " + (meant.isEmpty() ? "" : meant + " or ")
+                    + "list a subject's rules with 'unthrum rules SUBJECT'");
+        });
         return text.card(card, source(card.subject()));
     }
 

@@ -28,7 +28,7 @@ final class Schema implements Runnable {
     @Override
     public void run() {
         if (!KINDS.contains(kind)) {
-            throw new WrongUse("no schema '" + kind + "'; there are: " + String.join(", ", KINDS));
+            throw WrongUse.unknown("schema '" + kind + "'", kind, KINDS);
         }
         byte[] schema = Resources.bytes("unthrum/" + kind + ".schema.json");
         surroundings.printUtf8(new String(schema, StandardCharsets.UTF_8));

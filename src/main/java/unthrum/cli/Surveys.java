@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import unthrum.knowledge.Knowledge;
 import unthrum.knowledge.OverruleCheck;
 import unthrum.material.Catalogue;
@@ -58,14 +57,16 @@ final class Surveys {
     /** The panel of that name in the survey; where there is none, wrong use with the names that there are. */
     static PanelEntry entry(Survey survey, String name) {
         return survey.panels().stream().filter(p -> p.panel().equals(name)).findFirst()
-                .orElseThrow(() -> new WrongUse("no panel '" + name + "' in '" + survey.survey() + "'; there are: "
-                        + survey.panels().stream().map(PanelEntry::panel).collect(Collectors.joining(", "))));
+                .orElseThrow(() -> unknown(survey, name));
     }
 
     /** The panel of that name; where there is none, wrong use with the names that there are. */
     static PlannedPanel panel(Plan plan, String name) {
-        return plan.panel(name).orElseThrow(() -> new WrongUse("no panel '" + name + "' in '"
-                + plan.survey().survey() + "'; there are: "
-                + plan.panels().stream().map(PlannedPanel::name).collect(Collectors.joining(", "))));
+        return plan.panel(name).orElseThrow(() -> unknown(plan.survey(), name));
+    }
+
+    private static WrongUse unknown(Survey survey, String panel) {
+        return WrongUse.unknown("panel '" + panel + "' in '" + survey.survey() + "'", panel,
+                survey.panels().stream().map(PanelEntry::panel).toList());
     }
 }

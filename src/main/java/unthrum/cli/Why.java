@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -127,7 +126,7 @@ final class Why implements Runnable {
     private static Layer layer(String word) {
         List<Layer> layers = Arrays.stream(Layer.values()).filter(l -> l != Layer.ANY).toList();
         return layers.stream().filter(l -> l.word().equals(word.replace('-', ' '))).findFirst()
-                .orElseThrow(() -> new WrongUse("no layer '" + word + "'; there are: "
-                        + layers.stream().map(Layer::word).collect(Collectors.joining(", "))));
+                .orElseThrow(() -> WrongUse.unknown("layer '" + word + "'", word,
+                        layers.stream().map(Layer::word).toList()));
     }
 }

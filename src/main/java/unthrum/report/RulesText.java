@@ -40,6 +40,10 @@ public final class RulesText {
         return List.copyOf(bySubject.keySet());
     }
 
+    public List<String> ruleIds() {
+        return knowledge.cards().stream().map(RuleCard::id).toList();
+    }
+
     public Optional<RuleCard> find(String id) {
         return knowledge.cards().stream().filter(c -> c.id().equals(id)).findFirst();
     }

@@ -79,13 +79,15 @@ class CommandsTest {
         }
 
         @Test
-        @DisplayName("takes its width from the option, or else from COLUMNS")
+        @DisplayName("takes its width from the option, or else from COLUMNS, yet no wider than the eye can follow")
         void width() {
             environment.put("COLUMNS", "60");
             assertThat(run("advise", SURVEY).out.lines().mapToInt(String::length).max().orElse(0)).isBetween(50, 60);
             assertThat(run("advise", SURVEY, "--width", "110").out.lines().mapToInt(String::length).max().orElse(0))
                     .isBetween(90, 110);
             assertWrongUse(run("advise", SURVEY, "--width", "5"), "give 40 to 400");
+            environment.put("COLUMNS", "250");
+            assertThat(run("advise", SURVEY).out).isEqualTo(run("advise", SURVEY, "--width", "120").out);
         }
 
         @Test
@@ -158,8 +160,11 @@ class CommandsTest {
         @Test
         @DisplayName("names what there is when asked for what is not")
         void unknown() {
-            assertWrongUse(run("why", SURVEY, "tunel"), "no panel 'tunel'");
-            assertWrongUse(run("why", SURVEY, "tunnel", "paint"), "no layer 'paint'");
+            assertWrongUse(run("why", SURVEY, "tunel"),
+                    "no panel 'tunel' in 'One pack for a small hatchback'; did you mean 'tunnel'? there are: ");
+            assertWrongUse(run("why", SURVEY, "wing"), "no panel 'wing' in 'One pack for a small hatchback'; there are: ");
+            assertWrongUse(run("why", SURVEY, "tunnel", "paint"), "no layer 'paint'; there are: ");
+            assertWrongUse(run("why", SURVEY, "tunnel", "dampnig"), "no layer 'dampnig'; did you mean 'damping'? there are: ");
             assertWrongUse(run("why", SURVEY), "PANEL");
         }
     }
@@ -209,7 +214,10 @@ class CommandsTest {
             assertThat(run("rules", "damping/dull-near-ear").out).contains("rule \"").contains("insertLogical")
                     .contains("numbers").contains("damping/short-span = ");
             assertWrongUse(run("rules", "paint"), "there are: access");
-            assertWrongUse(run("rules", "damping/none"), "no rule 'damping/none'");
+            assertWrongUse(run("rules", "saftey"), "no subject 'saftey'; did you mean 'safety'? there are: ");
+            assertWrongUse(run("rules", "damping/none"), "no rule 'damping/none'; list a subject's rules with ");
+            assertWrongUse(run("rules", "safety/airbag-pth"),
+                    "no rule 'safety/airbag-pth'; did you mean 'safety/airbag-path'? or list a subject's rules with ");
         }
 
         @Test
@@ -235,6 +243,15 @@ class CommandsTest {
                 assertThat(run.out.lines().limit(3).skip(1)).allMatch(line -> line.startsWith("  unthrum " + command));
                 assertThat(run.out).contains("Exit codes:").contains("70");
                 assertThat(run("--help").out).contains("  " + command + " ");
+            }
+        }
+
+        @Test
+        @DisplayName("every command says which unthrum and which Java it is, even without a file")
+        void version() {
+            for (String[] words : new String[][] {{"--version"}, {"advise", "--version"}, {"rules", "--version"}}) {
+                assertThat(run(words).code).isZero();
+                assertThat(run(words).out).matches("unthrum \\d+\\.\\d+\\.\\d+(-\\w+)?, Java 17.*\\R");
             }
         }
 
