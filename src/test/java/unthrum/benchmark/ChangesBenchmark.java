@@ -1,5 +1,8 @@
 package unthrum.benchmark;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import com.sun.management.OperatingSystemMXBean;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
@@ -82,7 +85,8 @@ final class ChangesBenchmark {
         double t = median(turning, of);
         double q = median(asking, of);
         System.out.printf("warm, medians %s: advice without sharing %.0f ms; turning one panel %.0f ms, %.2f times, "
-                + "with its advice before %.2f times; asking %.0f ms, %.2f times%n", how, a, t, t / a, (a + t) / a, q, q / a);
+                + "with its advice before %.2f times; asking %.0f ms, %.2f times%n", how, a, t, t / a, (a + t) / a, q,
+                q / a);
     }
 
     private static double median(List<Time> rounds, ToDoubleFunction<Time> of) {
@@ -90,13 +94,40 @@ final class ChangesBenchmark {
         return sorted[sorted.length / 2];
     }
 
-    /** What a fitter waits for: start, reading, thinking and printing. */
+    /** What a fitter waits for: start, reading, thinking and printing; where things are scarce and where nothing is. */
     private static void processes() throws IOException, InterruptedException {
-        double advise = process("advise", WORKSHOP.toString());
-        double why = process("why", WORKSHOP.toString(), "roof-middle", "--changes");
-        double ask = process("ask", WORKSHOP.toString());
-        System.out.printf("whole processes, fastest of %d: advise with sharing %.0f ms; why --changes %.0f ms, %.2f "
-                + "times; ask %.0f ms, %.2f times%n", STARTS, advise, why, why / advise, ask, ask / advise);
+        processes("advise with sharing", WORKSHOP);
+        Path open = Files.createTempFile("open", ".yaml");
+        try {
+            YAMLMapper yaml = new YAMLMapper();
+            yaml.writeValue(open.toFile(), open(yaml.readTree(WORKSHOP.toFile())));
+            processes("advise with nothing scarce and facts taken away", open);
+        } finally {
+            Files.delete(open);
+        }
+    }
+
+    private static void processes(String what, Path survey) throws IOException, InterruptedException {
+        double advise = process("advise", survey.toString());
+        double why = process("why", survey.toString(), "roof-middle", "--changes");
+        double ask = process("ask", survey.toString());
+        System.out.printf("whole processes, fastest of %d: %s %.0f ms; why --changes %.0f ms, %.2f "
+                + "times; ask %.0f ms, %.2f times%n", STARTS, what, advise, why, why / advise, ask, ask / advise);
+    }
+
+    /** Without limits and stock, and without five facts of six panels, whether they were stated or not. */
+    private static JsonNode open(JsonNode survey) {
+        ((ObjectNode) survey).remove(List.of("limits", "stock"));
+        for (int i = 0; i < PANELS_BLANKED; i++) {
+            for (String key : BLANKED) {
+                String[] path = key.split("\\.");
+                JsonNode holder = path.length == 1 ? survey.at("/panels/" + i) : survey.at("/panels/" + i + "/" + path[0]);
+                if (holder instanceof ObjectNode entry) {
+                    entry.remove(path[path.length - 1]);
+                }
+            }
+        }
+        return survey;
     }
 
     private static double process(String... arguments) throws IOException, InterruptedException {
