@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.function.BooleanSupplier;
 
 /**
- * Asks a constraint solver with a native library whether blanks fit onto so many equal sheets with free cuts. Only
- * this class loads it, once a search is stuck above its bound. One worker, a fixed seed and a budget in the solver's
+ * Asks a constraint solver with a native library whether blanks fit onto so many equal sheets with free cuts, or how
+ * short a roll they need. Only this class loads it, once a search is stuck above its bound. One worker, a fixed seed and a budget in the solver's
  * own deterministic units give the same answer on every computer.
  */
 final class ExactFit {
@@ -19,14 +19,23 @@ final class ExactFit {
     private static final double FIRST = 0.2;
 
     /**
-     * The answer: it fits, and so; or it cannot; or not known within the budget.
+     * The answer: a layout, which for a roll may not be the shortest unless settled; or settled, none; or not known
+     * within the budget.
      *
-     * @param layout of every sheet what lies on it; empty unless it fits
+     * @param settled whether nothing is left to find
+     * @param layout  of every sheet what lies on it; empty unless it fits
      */
-    record Answer(boolean fits, boolean impossible, List<List<Placed>> layout) {
+    record Answer(boolean settled, List<List<Placed>> layout) {
 
-        static final Answer UNKNOWN = new Answer(false, false, List.of());
-        static final Answer NO = new Answer(false, true, List.of());
+        static final Answer UNKNOWN = new Answer(false, List.of());
+
+        boolean fits() {
+            return !layout.isEmpty();
+        }
+
+        boolean impossible() {
+            return settled && layout.isEmpty();
+        }
     }
 
     private ExactFit() {
@@ -43,26 +52,52 @@ final class ExactFit {
     }
 
     /**
+     * Whether they fit.
+     *
      * @param width  of a sheet, margin included; so the height
      * @param budget in the solver's deterministic units, about a second each
      * @param stop   asked now and then, by another thread
      */
     static Answer ask(List<Blank> blanks, int width, int height, int sheets, double budget, BooleanSupplier stop) {
+        return available() ? answer(new FitModel(Raised.all(blanks, width, height), width, height, sheets), budget, stop)
+            : Answer.UNKNOWN;
+    }
+
+    /** The shortest layout on a roll of that width that is no longer than the height. */
+    static Answer askShortest(List<Blank> blanks, int width, int height, double budget, BooleanSupplier stop) {
         if (!available()) {
             return Answer.UNKNOWN;
         }
-        FitModel model = new FitModel(Raised.all(blanks, width, height), width, height, sheets);
+        FitModel model = new FitModel(Raised.across(blanks, width, height), width, height, 1);
+        model.addPlaces();
+        model.seekLeastHeight();
+        CpSolver solver = solver(budget);
+        return answer(solve(solver, model, stop), solver, model);
+    }
+
+    /** First without places, which proves much in little time, then with them. */
+    private static Answer answer(FitModel model, double budget, BooleanSupplier stop) {
         CpSolver solver = solver(FIRST * budget);
         CpSolverStatus status = solve(solver, model, stop);
-        if (status != CpSolverStatus.INFEASIBLE && !stop.getAsBoolean()) {
-            model.addPlaces();
-            solver = solver(budget - solver.response().getDeterministicTime());
-            status = solve(solver, model, stop);
-            if (status == CpSolverStatus.OPTIMAL) {
-                return new Answer(true, false, model.read(solver));
-            }
+        if (status == CpSolverStatus.INFEASIBLE) {
+            return answer(status, solver, model);
         }
-        return status == CpSolverStatus.INFEASIBLE ? Answer.NO : Answer.UNKNOWN;
+        if (stop.getAsBoolean()) {
+            return Answer.UNKNOWN;
+        }
+        model.addPlaces();
+        solver = solver(budget - solver.response().getDeterministicTime());
+        return answer(solve(solver, model, stop), solver, model);
+    }
+
+    private static Answer answer(CpSolverStatus status, CpSolver solver, FitModel model) {
+        return switch (status) {
+            case OPTIMAL -> new Answer(true, model.read(solver));
+            case FEASIBLE -> new Answer(false, model.read(solver));
+            case INFEASIBLE -> new Answer(true, List.of());
+            case UNKNOWN -> Answer.UNKNOWN;
+            default -> throw new IllegalStateException("the model of the fit is invalid: " + model.get().validate());
+        };
     }
 
     private static CpSolver solver(double budget) {

@@ -111,6 +111,20 @@ final class FitModel {
         }
     }
 
+    /** Asks for the least height in which all lie, once places are added; the blanks must not be raised along it. */
+    void seekLeastHeight() {
+        IntVar least = model.newIntVar(0, height, "");
+        for (int i = 0; i < lies.length; i++) {
+            for (int way = 0; way < lies[i].length; way++) {
+                int high = blanks.get(i).ways().get(way)[1];
+                for (BoolVar here : lies[i][way]) {
+                    model.addGreaterOrEqual(least, LinearExpr.affine(y[i], 1, high)).onlyEnforceIf(here);
+                }
+            }
+        }
+        model.minimize(least);
+    }
+
     /** Where each blank lies on its sheet. */
     void addPlaces() {
         for (int i = 0; i < lies.length; i++) {

@@ -18,13 +18,18 @@ record Raised(Blank blank, List<int[]> ways, boolean firstTurned) {
 
     /** All blanks, the largest first and copies side by side, each raised with the others as raised before it. */
     static List<Raised> all(List<Blank> blanks, int width, int height) {
-        List<Blank> sorted = new ArrayList<>(blanks);
-        sorted.sort(Comparator.comparingLong(Blank::area).reversed().thenComparingInt(Blank::piece));
-        List<Raised> all = new ArrayList<>(sorted.stream().map(b -> lying(b, width, height)).toList());
-        for (int side = 0; side < 2; side++) {
-            raise(all, side, side == 0 ? width : height);
-        }
-        return List.copyOf(all);
+        List<Raised> all = across(blanks, width, height);
+        raise(all, 1, height);
+        return all;
+    }
+
+    /** Raised across only: where the least height is sought, the given one says nothing of how a column is filled. */
+    static List<Raised> across(List<Blank> blanks, int width, int height) {
+        List<Raised> all = blanks.stream()
+            .sorted(Comparator.comparingLong(Blank::area).reversed().thenComparingInt(Blank::piece))
+            .map(b -> lying(b, width, height)).toList();
+        raise(all, 0, width);
+        return all;
     }
 
     private static Raised lying(Blank blank, int width, int height) {

@@ -29,6 +29,7 @@ final class RollSearch {
     private final SplittableRandom random;
     private final int width;
     private final Skyline skyline;
+    private final Prover prover;
     private Filling best;
 
     RollSearch(CuttingTask task, List<Blank> blanks, Watch watch, SplittableRandom random) {
@@ -38,6 +39,7 @@ final class RollSearch {
         this.random = random;
         this.width = task.stock().get(0).width() + task.knifeMargin();
         this.skyline = new Skyline(width, blanks);
+        this.prover = new Prover(task, blanks, watch);
     }
 
     Filling run() {
@@ -46,11 +48,22 @@ final class RollSearch {
         }
         while (best.cost() > watch.bound() && !watch.over()) {
             climb();
+            if (prover.isDue(best)) {
+                consult();
+            }
         }
         return best;
     }
 
-    /** One climb from a disturbed start, until it gets no further. */
+    /** Asks whether a shorter roll can do; if not, the bound is raised. */
+    private void consult() {
+        List<List<Placed>> layout = prover.ask(best);
+        if (!layout.isEmpty()) {
+            keep(layout.get(0));
+        }
+    }
+
+    /** One climb from a disturbed start, until it gets no further or the prover is due. */
     private void climb() {
         int[] order = sorted(random.nextInt(ORDERS.size()));
         for (int i = 0; i < STIRS; i++) {
@@ -61,7 +74,7 @@ final class RollSearch {
         long[] memory = new long[MEMORY];
         Arrays.fill(memory, cost);
         int idle = 0;
-        for (int turn = 0; idle < PATIENCE && best.cost() > watch.bound() && watch.step(); turn = (turn + 1) % MEMORY) {
+        for (int turn = 0; idle < PATIENCE && isOpen() && watch.step(); turn = (turn + 1) % MEMORY) {
             int[] changed = order.clone();
             change(changed);
             long newCost = evaluate(changed);
@@ -73,6 +86,10 @@ final class RollSearch {
             idle = cost < least ? 0 : idle + 1;
             least = Math.min(least, cost);
         }
+    }
+
+    private boolean isOpen() {
+        return best.cost() > watch.bound() && !prover.isDue(best);
     }
 
     private int[] sorted(int way) {
@@ -104,14 +121,14 @@ final class RollSearch {
     private long evaluate(int[] order) {
         long cost = skyline.fill(order);
         if (best == null || skyline.length() - task.knifeMargin() < best.cost()) {
-            keep();
+            keep(skyline.placed());
         }
         return cost;
     }
 
-    private void keep() {
+    private void keep(List<Placed> placed) {
         int height = task.stock().get(0).height() + task.knifeMargin();
-        best = Filling.of(task, task.stock(), List.of(FreeSpace.of(width, height, skyline.placed())),
+        best = Filling.of(task, task.stock(), List.of(FreeSpace.of(width, height, placed)),
             List.of());
         watch.found(best.cost());
     }

@@ -63,7 +63,7 @@ final class SheetSearch {
         return bestInHand;
     }
 
-    /** Asks whether a sheet fewer can do; if not, the bound is raised. */
+    /** Asks whether a sheet fewer, or a shorter roll, can do; if not, the bound is raised. */
     private void consult() {
         List<List<Placed>> layout = prover.ask(best);
         if (!layout.isEmpty()) {

@@ -31,19 +31,19 @@ class ExactFitTest {
         List.of(Stock.unlimited("sheet", 100, 100)), CutRule.GUILLOTINE, 0);
 
     /** By trying every place of whole numbers, one blank after the other. */
-    private static boolean fits(List<Raised> blanks, int from, List<List<int[]>> sheets) {
+    private static boolean fits(List<Raised> blanks, int from, int height, List<List<int[]>> sheets) {
         if (from == blanks.size()) {
             return true;
         }
         for (int[] way : blanks.get(from).ways()) {
             for (List<int[]> sheet : sheets) {
                 for (int x = 0; x + way[0] <= WIDTH; x++) {
-                    for (int y = 0; y + way[1] <= HEIGHT; y++) {
+                    for (int y = 0; y + way[1] <= height; y++) {
                         int[] here = {x, y, x + way[0], y + way[1]};
                         if (sheet.stream().allMatch(o -> here[0] >= o[2] || here[2] <= o[0]
                             || here[1] >= o[3] || here[3] <= o[1])) {
                             sheet.add(here);
-                            if (fits(blanks, from + 1, sheets)) {
+                            if (fits(blanks, from + 1, height, sheets)) {
                                 return true;
                             }
                             sheet.remove(sheet.size() - 1);
@@ -60,7 +60,7 @@ class ExactFitTest {
         for (int i = 0; i < sheets; i++) {
             empty.add(new ArrayList<>());
         }
-        return fits(blanks, 0, empty);
+        return fits(blanks, 0, HEIGHT, empty);
     }
 
     private static List<Raised> asTheyAre(List<Blank> blanks) {
@@ -107,6 +107,18 @@ class ExactFitTest {
                 .mapToLong(r -> r.ways().stream().mapToLong(measure::of).min().orElseThrow()).sum();
             assertThat(least).as("%s", measure).isLessThanOrEqualTo(measure.capacity());
         }
+    }
+
+    @Property(tries = 200)
+    void findsAndProvesTheLeastLengthOfARollOfFewPieces(@ForAll("blanks") List<Blank> blanks) {
+        List<Piece> pieces = IntStream.range(0, blanks.size()).mapToObj(i -> new Piece("piece " + i,
+            blanks.get(i).width(), blanks.get(i).height(), 1, blanks.get(i).mayTurn())).toList();
+        CuttingLayout layout = LayoutPlanner.plan(
+            new CuttingTask(pieces, List.of(Stock.roll("roll", WIDTH)), CutRule.FREE, 0), Search.ofSteps(1, 4000));
+        assertThat(LayoutCheck.faults(layout)).isEmpty();
+        assertThat(layout.provedLeast()).isTrue();
+        assertThat(fits(asTheyAre(blanks), 0, layout.rollLength(), List.of(new ArrayList<>()))).isTrue();
+        assertThat(fits(asTheyAre(blanks), 0, layout.rollLength() - 1, List.of(new ArrayList<>()))).isFalse();
     }
 
     @Test
