@@ -165,7 +165,7 @@ final class FitModel {
         }
     }
 
-    /** The layout found: of every sheet what lies on it, in its true size. */
+    /** The layout found: of every sheet what lies on it, in its true size and not loose. */
     List<List<Placed>> read(CpSolver solver) {
         List<List<Placed>> layout = new ArrayList<>();
         for (int s = 0; s < sheets; s++) {
@@ -177,7 +177,7 @@ final class FitModel {
                     }
                 }
             }
-            layout.add(placed);
+            layout.add(Pushed.toTheCorner(placed));
         }
         return layout;
     }

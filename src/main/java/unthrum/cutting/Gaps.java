@@ -13,6 +13,7 @@ final class Gaps {
     private static final int LOW = 1;
     private static final int RIGHT = 2;
     private static final int TOP = 3;
+    private static final int APART = -1;
 
     private final List<Defect> defects;
     private final int windowLeft;
@@ -25,6 +26,10 @@ final class Gaps {
     private int[] parts = new int[64];
     private int[] atBlank = new int[16];
     private int partCount;
+    /** The gaps that lie at the blank, and with which of their edges. */
+    private int[] neighbours = new int[16];
+    private int[] nextTo = new int[16];
+    private int neighbourCount;
 
     /** A whole sheet, of which all gaps count that reach into the window. */
     private Gaps(int width, int height, int left, int low, int right, int top, List<Defect> defects) {
@@ -83,18 +88,37 @@ final class Gaps {
     }
 
     private void carve(int left, int low, int right, int top) {
+        int[] all = edges;
         int kept = 0;
         partCount = 0;
+        neighbourCount = 0;
         for (int i = 0; i < 4 * count; i += 4) {
-            if (left < edges[i + RIGHT] && right > edges[i + LEFT] && low < edges[i + TOP] && top > edges[i + LOW]) {
+            if (left < all[i + RIGHT] && right > all[i + LEFT] && low < all[i + TOP] && top > all[i + LOW]) {
                 split(i, left, low, right, top);
             } else {
-                System.arraycopy(edges, i, edges, kept, 4);
+                meet(kept, all[i + RIGHT] == left ? RIGHT : all[i + LEFT] == right ? LEFT
+                    : all[i + TOP] == low ? TOP : all[i + LOW] == top ? LOW : APART);
+                if (kept < i) {
+                    set(all, kept, all[i + LEFT], all[i + LOW], all[i + RIGHT], all[i + TOP]);
+                }
                 kept += 4;
             }
         }
         count = kept / 4;
         addOuterParts();
+    }
+
+    /** Notes a gap that ends with this edge where the blank begins. */
+    private void meet(int gap, int edge) {
+        if (edge == APART) {
+            return;
+        }
+        if (neighbourCount == neighbours.length) {
+            neighbours = Arrays.copyOf(neighbours, 2 * neighbourCount);
+            nextTo = Arrays.copyOf(nextTo, 2 * neighbourCount);
+        }
+        neighbours[neighbourCount] = gap;
+        nextTo[neighbourCount++] = edge;
     }
 
     private void split(int i, int left, int low, int right, int top) {
@@ -126,19 +150,28 @@ final class Gaps {
 
     /** Parts inside no other gap stay; what holds a part ends at the blank with the same edge. */
     private void addOuterParts() {
-        int old = count;
         for (int i = 0; i < partCount; i++) {
-            if (!inside(i, edges, 0, old) && !inside(i, edges, old, count) && !inside(i, parts, i + 1, partCount)) {
+            if (insideNeighbour(i) || insidePart(i)) {
+                atBlank[i] = APART;
+            } else {
                 add(parts[4 * i + LEFT], parts[4 * i + LOW], parts[4 * i + RIGHT], parts[4 * i + TOP]);
             }
         }
     }
 
-    private boolean inside(int part, int[] others, int from, int to) {
-        int edge = atBlank[part];
-        int at = parts[4 * part + edge];
-        for (int j = from; j < to; j++) {
-            if (others[4 * j + edge] == at && within(parts, 4 * part, others, 4 * j)) {
+    private boolean insideNeighbour(int part) {
+        for (int j = 0; j < neighbourCount; j++) {
+            if (nextTo[j] == atBlank[part] && within(parts, 4 * part, edges, neighbours[j])) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Inside another part that stays or is still to be judged. */
+    private boolean insidePart(int part) {
+        for (int j = 0; j < partCount; j++) {
+            if (j != part && atBlank[j] == atBlank[part] && within(parts, 4 * part, parts, 4 * j)) {
                 return true;
             }
         }

@@ -11,6 +11,10 @@ record Placed(Blank blank, int x, int y, int width, int height) {
         return y + height;
     }
 
+    Placed at(int newX, int newY) {
+        return new Placed(blank, newX, newY, width, height);
+    }
+
     boolean turned() {
         return width != blank.width();
     }

@@ -62,9 +62,9 @@ public final class CuttingBenchmark {
     private void run(PublishedInstance instance) {
         AtomicBoolean proved = new AtomicBoolean();
         long[] steps = new long[1];
-        double end = cpuSeconds() + seconds;
+        Deadline deadline = new Deadline(cpuSeconds() + seconds);
         CuttingLayout layout = LayoutPlanner.plan(instance.task(),
-            Search.ofSteps(1, Long.MAX_VALUE).cancelled(() -> proved.get() || cpuSeconds() > end).listener(p -> {
+            Search.ofSteps(1, Long.MAX_VALUE).cancelled(() -> proved.get() || deadline.isOver()).listener(p -> {
                 proved.set(p.cost() <= (stopAtBest ? instance.bestKnown() : p.bound()));
                 steps[0] = p.steps();
             }));
@@ -86,6 +86,25 @@ public final class CuttingBenchmark {
             System.out.printf("%s %s: %d, lower bound %d%s, best known %d (bound %d), %d steps%n", instance.name(),
                 instance.variant(), layout.cost(), layout.bound(), layout.provedLeast() ? ", proved least" : "",
                 instance.bestKnown(), instance.lowerBound(), steps[0]);
+        }
+    }
+
+    /** Asks for the time now and then only, since asking takes its time. */
+    private static final class Deadline {
+
+        private static final int EVERY = 64;
+
+        private final double end;
+        private int asked;
+        private boolean over;
+
+        Deadline(double end) {
+            this.end = end;
+        }
+
+        boolean isOver() {
+            over |= asked++ % EVERY == 0 && cpuSeconds() > end;
+            return over;
         }
     }
 

@@ -89,6 +89,20 @@ class ExactFitTest {
         boolean fits = fits(asTheyAre(blanks), sheets);
         assertThat(answer.fits()).isEqualTo(fits);
         assertThat(answer.impossible()).isEqualTo(!fits);
+        answer.layout().forEach(ExactFitTest::assertNothingLiesLoose);
+    }
+
+    /** Each rests below and on its left against the edge or another, and none on another. */
+    private static void assertNothingLiesLoose(List<Placed> placed) {
+        for (Placed p : placed) {
+            assertThat(placed).as("%s", p).noneMatch(o -> o != p && meets(o, p.x(), p.y(), p))
+                .matches(all -> p.x() == 0 || all.stream().anyMatch(o -> o != p && meets(o, p.x() - 1, p.y(), p)))
+                .matches(all -> p.y() == 0 || all.stream().anyMatch(o -> o != p && meets(o, p.x(), p.y() - 1, p)));
+        }
+    }
+
+    private static boolean meets(Placed other, int x, int y, Placed p) {
+        return other.x() < x + p.width() && other.right() > x && other.y() < y + p.height() && other.top() > y;
     }
 
     @Property(tries = 500)

@@ -39,11 +39,19 @@ public final class TradeBenchmark {
                 throw new IllegalStateException("task " + i + ": " + LayoutCheck.faults(layout));
             }
             proved += layout.provedLeast() ? 1 : 0;
-            System.out.printf("task %d, %s cuts: %d pieces on %d sheets, lower bound %d, %.1f s%n", i, task.cuts(),
-                task.pieces().stream().mapToInt(Piece::count).sum(), layout.cost(), layout.bound(),
-                cpuSeconds() - start);
+            System.out.printf("task %d, %s cuts: %d pieces on %d sheets, lower bound %d, one sheet fewer would be %.1f %% "
+                + "full, %.1f s%n", i, task.cuts(), task.pieces().stream().mapToInt(Piece::count).sum(), layout.cost(),
+                layout.bound(), full(task, layout.cost() - 1), cpuSeconds() - start);
         }
         System.out.printf("proved least: %d of %d%n", proved, tasks);
+    }
+
+    /** How full so many sheets would be, knife margins included, in per cent. */
+    private static double full(CuttingTask task, int sheets) {
+        int margin = task.knifeMargin();
+        Stock sheet = task.stock().get(0);
+        double room = (double) sheets * (sheet.width() + margin) * (sheet.height() + margin);
+        return 100 * Blank.of(task).stream().mapToLong(Blank::area).sum() / room;
     }
 
     private static CuttingTask draw(SplittableRandom random) {
