@@ -1,7 +1,9 @@
 package unthrum.cli;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -20,8 +22,9 @@ import unthrum.survey.PanelEntry;
 import unthrum.survey.Survey;
 
 @Command(name = "advise", description = "Plan the treatment of every panel in a survey.",
-        customSynopsis = "unthrum advise FILE... [--panel NAME]... [--doubtful] [--json] [--width N] [--plain]",
-        headerHeading = "Examples:%n  unthrum advise van.yaml%n  unthrum advise van.yaml --panel roof-middle --width 120%n%n")
+        customSynopsis = "unthrum advise FILE... [--panel NAME]... [--doubtful] [--time TIME] [--json] [--width N] [--plain]",
+        headerHeading = "Examples:%n  unthrum advise van.yaml%n"
+                + "  unthrum advise van.yaml --panel roof-middle --width 120%n%n")
 final class Advise implements Runnable {
 
     private final Surroundings surroundings;
@@ -34,6 +37,10 @@ final class Advise implements Runnable {
 
     @Option(names = "--doubtful", description = "Show the panels that are worth an older hand's look, and why.")
     private boolean doubtful;
+
+    @Option(names = "--time", paramLabel = "TIME",
+            description = "Share what is scarce for so long, such as '30 s'; else as long as it usually takes.")
+    private String time;
 
     @Option(names = "--json", description = "Print JSON, one document for each file (schema: unthrum schema plan,"
             + " or doubts with --doubtful).")
@@ -53,7 +60,17 @@ final class Advise implements Runnable {
             Surveys.read(files).forEach(survey -> doubts(survey, width));
             return;
         }
-        List<Plan> plans = Surveys.plans(files);
+        Optional<Duration> longest = Given.time(time);
+        try (Interruption interruption = new Interruption()) {
+            List<Plan> plans;
+            try (SearchProgress progress = new SearchProgress(surroundings)) {
+                plans = Surveys.plans(files, progress.sharing(longest, interruption));
+            }
+            print(plans, width);
+        }
+    }
+
+    private void print(List<Plan> plans, int width) {
         plans.forEach(plan -> panels.forEach(name -> Surveys.panel(plan, name)));
         String between = "";
         for (Plan plan : plans) {

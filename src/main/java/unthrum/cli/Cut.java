@@ -20,8 +20,6 @@ import unthrum.pieces.CutPlan;
 import unthrum.pieces.CutPlanner;
 import unthrum.pieces.Wishes;
 import unthrum.plan.Plan;
-import unthrum.reading.Dimension;
-import unthrum.reading.Quantity;
 import unthrum.report.CutDrawings;
 import unthrum.report.CutJson;
 import unthrum.report.CutText;
@@ -71,13 +69,12 @@ final class Cut implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         int width = look.width(surroundings);
-        Optional<Double> asked = Optional.ofNullable(gap).map(g -> read("--gap", g, Dimension.LENGTH, 0, WIDEST_GAP));
-        Optional<Duration> longest = Optional.ofNullable(time)
-                .map(t -> Duration.ofMillis(Math.round(1000 * read("--time", t, Dimension.TIME, 0.001, 86_400))));
-        Plan plan = Surveys.plans(List.of(file)).get(0);
+        Optional<Double> asked = Given.length("--gap", gap, WIDEST_GAP);
+        Optional<Duration> longest = Given.time(time);
         try (Interruption interruption = new Interruption()) {
             CutPlan cuts;
             try (SearchProgress progress = new SearchProgress(surroundings)) {
+                Plan plan = Surveys.plans(List.of(file), progress.sharing(Optional.empty(), interruption)).get(0);
                 cuts = CutPlanner.plan(plan, Knowledge.load(), Catalogue.load(), new Wishes(
                         guillotine ? CutRule.GUILLOTINE : CutRule.FREE, asked, seed, longest, progress, interruption));
             }
@@ -95,18 +92,6 @@ final class Cut implements Callable<Integer> {
         } else {
             surroundings.print(CutText.of(cuts, width, look.style(surroundings)));
         }
-    }
-
-    private static double read(String option, String text, Dimension dimension, double from, double to) {
-        Optional<Quantity> quantity;
-        try {
-            quantity = Optional.of(Quantity.of(text)).filter(q -> q.dimension() == dimension);
-        } catch (IllegalArgumentException e) {
-            quantity = Optional.empty();
-        }
-        return quantity.map(Quantity::si).filter(si -> si >= from && si <= to)
-                .orElseThrow(() -> new WrongUse(option + " '" + text + "': give " + dimension.phrase() + " from "
-                        + dimension.show(from) + " to " + dimension.show(to)));
     }
 
     private void write(Map<String, String> sheets) throws IOException {

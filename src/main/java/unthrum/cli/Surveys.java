@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import unthrum.knowledge.Knowledge;
 import unthrum.knowledge.OverruleCheck;
 import unthrum.material.Catalogue;
+import unthrum.plan.Patience;
 import unthrum.plan.Plan;
 import unthrum.plan.PlannedPanel;
 import unthrum.plan.Planner;
@@ -45,13 +46,17 @@ final class Surveys {
         return surveys;
     }
 
-    /** The rules are set up while the files are read. */
     static List<Plan> plans(List<Path> files) {
+        return plans(files, Patience.usual());
+    }
+
+    /** The rules are set up while the files are read. */
+    static List<Plan> plans(List<Path> files, Patience patience) {
         CompletableFuture<Knowledge> knowledge = CompletableFuture.supplyAsync(Knowledge::load);
         List<Survey> surveys = read(files, knowledge::join);
         Catalogue catalogue = Catalogue.load();
         Planner planner = new Planner(knowledge.join(), catalogue);
-        return surveys.stream().map(planner::plan).toList();
+        return surveys.stream().map(survey -> planner.plan(survey, patience)).toList();
     }
 
     /** The panel of that name in the survey; where there is none, wrong use with the names that there are. */

@@ -100,9 +100,11 @@ final class ExactFit {
         };
     }
 
+    /** Ctrl-C is ours: the solver's own answer to it ends the process. */
     private static CpSolver solver(double budget) {
         CpSolver solver = new CpSolver();
-        solver.getParameters().setNumWorkers(1).setRandomSeed(1).setMaxDeterministicTime(budget)
+        solver.getParameters().setCatchSigintSignal(false).setNumWorkers(1).setRandomSeed(1)
+            .setMaxDeterministicTime(budget)
             .setUseEnergeticReasoningInNoOverlap2D(true).setUseAreaEnergeticReasoningInNoOverlap2D(true);
         return solver;
     }

@@ -3,17 +3,19 @@ package unthrum.plan;
 import com.google.ortools.Loader;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.LinearExprBuilder;
+import java.time.Duration;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.function.ToLongFunction;
 
 /**
- * Shares exactly, by a constraint solver with a native library. This class is the only way to it, so a plan that needs no
- * sharing never loads it.
+ * Shares exactly, by a constraint solver with a native library. This class is the only way to it, so a plan that needs
+ * no sharing never loads it.
  *
  * <p>The aims stand strictly one after the other: least beyond the limits (only safety may go beyond), most served,
  * least money; then with the packs so found least mass and fewest different materials. Each is sought, then held while
  * the next is sought. One worker, a fixed seed and a budget in the solver's own deterministic units give the same plan
- * on every computer.
+ * on every computer, unless the patience sets a time.
  */
 final class ExactSharing {
 
@@ -22,11 +24,14 @@ final class ExactSharing {
 
     private final SharingModel model;
     private Allotment best;
-    private double budget = BUDGET;
+    private double budget;
+    private final BooleanSupplier isOver;
     private boolean proved = true;
     private List<PackSearch.Box> boxes;
 
-    private ExactSharing(SharingProblem problem, Allotment start) {
+    private ExactSharing(SharingProblem problem, Allotment start, Patience patience) {
+        this.budget = patience.time().isPresent() ? Double.POSITIVE_INFINITY : BUDGET;
+        this.isOver = isOver(patience);
         this.model = new SharingModel(problem, start);
         this.best = start;
         this.boxes = List.of(PackSearch.Box.all(model));
@@ -49,8 +54,14 @@ final class ExactSharing {
         }
     }
 
-    static Solved solve(SharingProblem problem, Allotment start) {
-        return new ExactSharing(problem, start).solve();
+    static Solved solve(SharingProblem problem, Allotment start, Patience patience) {
+        return new ExactSharing(problem, start, patience).solve();
+    }
+
+    /** The time runs from here on. */
+    private static BooleanSupplier isOver(Patience patience) {
+        long end = System.nanoTime() + patience.time().orElse(Duration.ZERO).toNanos();
+        return () -> patience.cancelled().getAsBoolean() || patience.time().isPresent() && System.nanoTime() > end;
     }
 
     private Solved solve() {
@@ -67,9 +78,14 @@ final class ExactSharing {
 
     /** Seeks the least of a goal from the best found so far and holds it; the bound on it. */
     private long seek(LinearExprBuilder goal, ToLongFunction<Allotment> measure) {
+        if (isOver.getAsBoolean()) {
+            proved = false;
+            return -SharingProblem.FREE;
+        }
         model.get().minimize(goal);
         model.hint(best);
-        PackSearch.Found found = new PackSearch(model, goal, best, measure.applyAsLong(best), budget).search(boxes);
+        PackSearch.Found found = new PackSearch(model, goal, best, measure.applyAsLong(best), budget, isOver)
+                .search(boxes);
         boxes = found.boxes();
         if (boxes.isEmpty()) {
             throw new IllegalStateException("no place is left for the plan at hand");
@@ -81,11 +97,14 @@ final class ExactSharing {
         model.get().addLessOrEqual(goal, found.reached());
         return found.bound();
     }
-    /** One worker, a fixed seed, and the relaxation in full; probing costs more than it brings at this size. */
+    /**
+     * One worker, a fixed seed, and the relaxation in full; probing costs more than it brings at this size. Ctrl-C is
+     * ours: the solver's own answer to it ends the process.
+     */
     static CpSolver solver(double budget) {
         CpSolver solver = new CpSolver();
-        solver.getParameters().setNumWorkers(1).setRandomSeed(1).setLinearizationLevel(2)
-                .setCpModelProbingLevel(0).setMaxDeterministicTime(budget);
+        solver.getParameters().setCatchSigintSignal(false).setNumWorkers(1).setRandomSeed(1)
+                .setLinearizationLevel(2).setCpModelProbingLevel(0).setMaxDeterministicTime(budget);
         return solver;
     }
 }

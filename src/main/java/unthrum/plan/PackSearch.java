@@ -11,10 +11,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.PriorityQueue;
+import java.util.function.BooleanSupplier;
 
 /**
- * Branch and bound over the numbers of packs. With half packs allowed the bound is far off, but once the packs are whole
- * the rest is easy. So the packs are split first, always where the relaxed plan promises most; where its packs come out
+ * Branch and bound over the numbers of packs. With half packs allowed the bound is far off, but once the packs are
+ * whole the rest is easy. So the packs are split first, always where the relaxed plan promises most; where its packs come out
  * whole the constraint solver settles the rest exactly.
  */
 final class PackSearch {
@@ -38,14 +39,19 @@ final class PackSearch {
             Comparator.comparingLong(Node::bound).thenComparing(Node::number, Comparator.reverseOrder()));
     private final List<Node> asGood = new ArrayList<>();
     private final long step;
+    private final BooleanSupplier isOver;
     private double budget;
     private int nodes;
     private long reached;
     private Allotment best;
     private long unsettled = Long.MAX_VALUE;
 
-    /** @param goal that the model minimises */
-    PackSearch(SharingModel model, LinearExprBuilder goal, Allotment best, long reached, double budget) {
+    /**
+     * @param goal   that the model minimises
+     * @param isOver asked after each step, whether to end with what is found
+     */
+    PackSearch(SharingModel model, LinearExprBuilder goal, Allotment best, long reached, double budget,
+               BooleanSupplier isOver) {
         this.model = model;
         this.goal = goal;
         this.relaxation = new Relaxation(model.get().model());
@@ -53,6 +59,7 @@ final class PackSearch {
         this.best = best;
         this.reached = reached;
         this.budget = budget;
+        this.isOver = isOver;
     }
 
     /** The least by which two values of a goal can differ: the greatest common divisor of its factors. */
@@ -97,7 +104,8 @@ final class PackSearch {
         boxes.forEach(box -> open.add(new Node(box, UNKNOWN, nodes++)));
         do {
             visit(open.poll());
-        } while (!open.isEmpty() && open.peek().bound() < reached && budget > 0);
+        } while (!open.isEmpty() && open.peek().bound() < reached && budget > 0
+                && !isOver.getAsBoolean());
         long rest = open.isEmpty() ? reached : open.peek().bound();
         asGood.addAll(open);
         return new Found(best, reached, Math.min(reached, Math.min(rest, unsettled)), budget,

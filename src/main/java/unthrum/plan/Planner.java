@@ -30,6 +30,11 @@ public final class Planner {
     }
 
     public Plan plan(Survey survey) {
+        return plan(survey, Patience.usual());
+    }
+
+    /** What the patience leaves unsettled, the plan's proof tells. */
+    public Plan plan(Survey survey, Patience patience) {
         List<PanelFacts> bundles = new Derivation(knowledge).of(survey);
         Map<String, List<Judgement>> byPanel = judgements(bundles);
         List<Judgement> vehicle = byPanel.getOrDefault("", List.of());
@@ -42,7 +47,7 @@ public final class Planner {
             advice.add(advisor.advise(facts, own, survey.panels().get(i - 1).overrules().orElse(List.of())));
         }
         EffectCalculator effects = new EffectCalculator(knowledge, survey, bundles.get(0));
-        return new Sharing(survey, catalogue, effects).share(bundles.get(0), vehicle, HouseSet.settle(advice));
+        return new Sharing(survey, catalogue, effects, patience).share(bundles.get(0), vehicle, HouseSet.settle(advice));
     }
 
     private Map<String, List<Judgement>> judgements(List<PanelFacts> bundles) {

@@ -25,6 +25,11 @@ public record Proof(Standing standing, double served, double bound) {
         return standing == Standing.NOTHING_SHORT || standing == Standing.PROVED_BEST;
     }
 
+    /** Whether no plan serves more, though one as good may cost or weigh less. */
+    public boolean isMost() {
+        return bound <= served;
+    }
+
     /** How much better a plan could be at most, as a share of what this one serves; 0 when it is the best. */
     public double gap() {
         return isBest() || served == 0 ? 0 : Math.max(0, bound / served - 1);

@@ -27,19 +27,21 @@ import unthrum.survey.Limits;
 import unthrum.survey.Survey;
 
 /**
- * Shares the shelf, mass and money among the panels. Where every panel's own best layup fits the limits and nothing lies
- * on the shelf, that is the plan; else the exact search shares, starting from the ranking.
+ * Shares the shelf, mass and money among the panels. Where every panel's own best layup fits the limits and nothing
+ * lies on the shelf, that is the plan; else the exact search shares, starting from the ranking.
  */
 final class Sharing {
 
     private final Survey survey;
     private final Catalogue catalogue;
     private final EffectCalculator effects;
+    private final Patience patience;
 
-    Sharing(Survey survey, Catalogue catalogue, EffectCalculator effects) {
+    Sharing(Survey survey, Catalogue catalogue, EffectCalculator effects, Patience patience) {
         this.survey = survey;
         this.catalogue = catalogue;
         this.effects = effects;
+        this.patience = patience;
     }
 
     Plan share(PanelFacts vehicle, List<Judgement> forAll, List<PanelAdvice> advice) {
@@ -75,7 +77,7 @@ final class Sharing {
         if (!ExactSharing.isAvailable()) {
             return new Settled(ranked, proof(Standing.BY_RANK, ranked, mostWorth(problem)));
         }
-        ExactSharing.Solved solved = ExactSharing.solve(problem, ranked);
+        ExactSharing.Solved solved = ExactSharing.solve(problem, ranked, patience);
         return new Settled(solved.allotment(), proof(solved.proved() ? Standing.PROVED_BEST : Standing.BEST_FOUND,
                 solved.allotment(), Math.min(solved.bound(), mostWorth(problem))));
     }

@@ -13,7 +13,7 @@ import unthrum.report.Page.Align;
 import unthrum.report.Page.Column;
 import unthrum.report.Page.Row;
 
-/** Where something runs short: how sure the sharing is, who goes short, what one more pack would do, what is left over. */
+/** Where something is short: how sure the sharing is, who goes short, what one more pack would do, what is left. */
 final class SharingText {
 
     /** As many of each kind as a reader takes in. */
@@ -55,15 +55,22 @@ final class SharingText {
         page.blank();
     }
 
-    private static String proof(Proof proof) {
+    static String proof(Proof proof) {
         return switch (proof.standing()) {
             case NOTHING_SHORT -> throw new IllegalStateException("nothing is shared");
             case PROVED_BEST -> "No other way of sharing serves the reasons better: proved.";
-            case BEST_FOUND -> "The best found in the time given. Another way could serve up to "
-                    + Amounts.share(proof.gap()) + " more.";
-            case BY_RANK -> "Shared by rank alone, since the exact search does not run on this computer. Another way "
-                    + "could serve up to " + Amounts.share(proof.gap()) + " more.";
+            case BEST_FOUND -> proof.isMost()
+                    ? "No other way of sharing serves the reasons better: proved. One that serves them as well may cost "
+                            + "or weigh less; the time given was up before all were tried."
+                    : "The best found in the time given. " + another(proof);
+            case BY_RANK -> "Shared by rank alone, since the exact search does not run on this computer. "
+                    + another(proof);
         };
+    }
+
+    private static String another(Proof proof) {
+        return proof.served() == 0 ? "Another way might serve something."
+                : "Another way could serve up to " + Amounts.share(proof.gap()) + " more.";
     }
 
     private Row row(int index) {

@@ -23,6 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class CommandsTest {
 
     private static final String SURVEY = "scenarios/one-pack-hatchback.yaml";
+    private static final String SCARCE = "scenarios/travelling-bicycle-workshop.yaml";
 
     @TempDir
     private Path folder;
@@ -88,6 +89,13 @@ class CommandsTest {
             assertWrongUse(run("advise", SURVEY, "--width", "5"), "give 40 to 400");
             environment.put("COLUMNS", "250");
             assertThat(run("advise", SURVEY).out).isEqualTo(run("advise", SURVEY, "--width", "120").out);
+        }
+
+        @Test
+        @DisplayName("shares for as long as it is told, and says that there may be better")
+        void time() {
+            assertThat(run("advise", SCARCE, "--time", "0.01 s").out).contains("The best found in the time given.");
+            assertWrongUse(run("advise", SCARCE, "--time", "soon"), "--time 'soon': give a time such as '30 s'");
         }
 
         @Test

@@ -141,8 +141,8 @@ class CutCommandTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "--time | 30 | --time '30': give a time from",
-        "--time | 3 mm | --time '3 mm': give a time from",
+        "--time | 30 | --time '30': give a time such as",
+        "--time | 3 mm | --time '3 mm': give a time such as",
         "--gap | 2 | --gap '2': give a length from 0 mm to 50 mm",
         "--gap | 1 m | --gap '1 m': give a length from 0 mm to 50 mm"})
     @DisplayName("refuses a time or a gap without its unit or out of range, and ends with 2")

@@ -5,11 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.google.ortools.Loader;
 import com.google.ortools.sat.LinearExprBuilder;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Label;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import unthrum.plan.SharingProblem.Bounds;
@@ -27,7 +30,7 @@ class ExactSharingTest {
 
     private static ExactSharing.Solved solve(SharingProblem problem) {
         assertThat(ExactSharing.isAvailable()).isTrue();
-        return ExactSharing.solve(problem, Greedy.share(problem));
+        return ExactSharing.solve(problem, Greedy.share(problem), Patience.usual());
     }
 
     @Property(tries = 150)
@@ -45,7 +48,7 @@ class ExactSharingTest {
     private static PackSearch.Found split(SharingModel model, LinearExprBuilder goal, Allotment from, long reached,
                                           double budget, List<PackSearch.Box> boxes) {
         model.get().minimize(goal);
-        return new PackSearch(model, goal, from, reached, budget).search(boxes);
+        return new PackSearch(model, goal, from, reached, budget, () -> false).search(boxes);
     }
 
     @Property(tries = 100)
@@ -72,6 +75,20 @@ class ExactSharingTest {
         SharingModel model = new SharingModel(problem, start);
         PackSearch.Found found = split(model, model.worth(), start, 0, 0, List.of(PackSearch.Box.all(model)));
         assertThat(found.bound()).isLessThanOrEqualTo(-SmallProblems.best(problem).worth());
+    }
+
+    @Property(tries = 100)
+    @Label("called off after any number of steps, it shares no worse than the ranking and claims no more than it knows")
+    void calledOff(@ForAll("problems") SharingProblem problem, @ForAll @IntRange(max = 12) int steps) {
+        Loader.loadNativeLibraries();
+        Allotment ranked = Greedy.share(problem);
+        AtomicInteger asked = new AtomicInteger();
+        ExactSharing.Solved solved = ExactSharing.solve(problem, ranked,
+                new Patience(Optional.empty(), () -> asked.getAndIncrement() >= steps));
+        assertThat(SmallProblems.isAllowed(problem, solved.allotment())).isTrue();
+        assertThat(solved.allotment().worth()).isGreaterThanOrEqualTo(ranked.worth());
+        assertThat(solved.bound()).isGreaterThanOrEqualTo(SmallProblems.best(problem).worth());
+        assertThat(solved.proved()).isEqualTo(asked.get() <= steps);
     }
 
     @Property(tries = 100)
