@@ -115,7 +115,9 @@ final class LayerAudit {
                 List.of(LimitFigures.of(bound, material), LimitFigures.bound(by)), List.of()));
     }
 
-    /** A preference that no material of the layer could meet here: the plan itself breaks it rather than lay nothing. */
+    /**
+     * A preference that no material of the layer could meet here: the plan itself breaks it rather than lay nothing.
+     */
     private boolean isGivenUp(Judgement limit, Layer layer) {
         return limit.standing() == Standing.PREFERENCE && planned.advice().considered().stream()
                 .filter(c -> c.material().layer() == layer && c.rejectedBy().isEmpty())

@@ -20,7 +20,9 @@ import unthrum.reasoning.Patch;
 import unthrum.reasoning.WeighedWant;
 import unthrum.reasoning.engine.Judgement;
 
-/** Holds the layers on one panel against those that the plan lays there: what is missing, what is more, what differs. */
+/**
+ * Holds the layers on one panel against those that the plan lays there: what is missing, what is more, what differs.
+ */
 final class PlanAudit {
     private final PlannedPanel planned;
     private final BuiltPanel built;

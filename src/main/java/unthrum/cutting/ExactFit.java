@@ -8,8 +8,8 @@ import java.util.function.BooleanSupplier;
 
 /**
  * Asks a constraint solver with a native library whether blanks fit onto so many equal sheets with free cuts, or how
- * short a roll they need. Only this class loads it, once a search is stuck above its bound. One worker, a fixed seed and a budget in the solver's
- * own deterministic units give the same answer on every computer.
+ * short a roll they need. Only this class loads it, once a search is stuck above its bound. One worker, a fixed seed
+ * and a budget in the solver's own deterministic units give the same answer on every computer.
  */
 final class ExactFit {
 

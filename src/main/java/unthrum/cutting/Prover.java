@@ -3,8 +3,8 @@ package unthrum.cutting;
 import java.util.List;
 
 /**
- * Decides at times, while a search goes on, whether one sheet fewer, or a shorter roll, can do: with few blanks soon and
- * briefly, with more only after a long search, each time later and longer. Asked on clean stock of one kind alone.
+ * Decides at times, while a search goes on, whether one sheet fewer, or a shorter roll, can do: with few blanks soon
+ * and briefly, with more only after a long search, each time later and longer. Asked on clean stock of one kind alone.
  * Guillotine layouts are free ones too, so what cannot be cut freely cannot be cut at all; a free layout found does not
  * count for them.
  */

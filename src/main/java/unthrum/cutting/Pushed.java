@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Pushes what lies loose on a sheet down and to the left as far as it goes, so that what is left over hangs together. */
+/**
+ * Pushes what lies loose on a sheet down and to the left as far as it goes, so that what is left over hangs together.
+ */
 final class Pushed {
 
     private Pushed() {

@@ -50,7 +50,9 @@ public record JobCard(Plan plan, StepTable table, List<Step> steps, List<Edge> e
         return steps.stream().mapToDouble(Step::labour).sum();
     }
 
-    /** The shortest that the job can take with hands enough, in s: its longest chain of steps with their least waits. */
+    /**
+     * The shortest that the job can take with hands enough, in s: its longest chain of steps with their least waits.
+     */
     public double soonest() {
         double[] ends = new double[steps.size()];
         for (int i = 0; i < ends.length; i++) {

@@ -6,9 +6,9 @@ import java.util.function.DoubleUnaryOperator;
  * Mode shape of a beam of unit length whose two ends are held alike by rotational springs, from hinge to clamp.
  *
  * <p>About the middle, ξ from −½ to ½: φ = cos βξ − cos(β/2) cosh βξ / cosh(β/2) for odd m, and the same with sines
- * for even m, scaled to ∫φ² = 1 and positive beside ξ = −½. The spring K = kL/EI gives the condition φ'' + Kφ' = 0 at ξ = ½, so 2β + K (tan β/2 + tanh β/2) = 0
- * (odd m) or 2β + K (coth β/2 − cot β/2) = 0 (even m). Derived here from beam theory; K = 0 and K = ∞ return the
- * classical hinged and clamped beams.
+ * for even m, scaled to ∫φ² = 1 and positive beside ξ = −½. The spring K = kL/EI gives the condition φ'' + Kφ' = 0 at
+ * ξ = ½, so 2β + K (tan β/2 + tanh β/2) = 0 (odd m) or 2β + K (coth β/2 − cot β/2) = 0 (even m). Derived here from beam
+ * theory; K = 0 and K = ∞ return the classical hinged and clamped beams.
  */
 final class BeamShape {
 

@@ -122,7 +122,10 @@ public final class CutPlanner {
                 .and(tooLarge);
     }
 
-    /** What the client's money leaves after all that is to be bought by now, tape among it; without a limit no end of it. */
+    /**
+     * What the client's money leaves after all that is to be bought by now, tape among it; without a limit no end of
+     * it.
+     */
     private double moneyLeft(List<MaterialCut> cuts) {
         Totals totals = plan.totals();
         if (totals.moneyLimit().isEmpty() || !totals.moneyComparable()) {

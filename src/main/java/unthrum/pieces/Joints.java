@@ -9,14 +9,16 @@ import org.locationtech.jts.geom.Geometry;
 
 /**
  * Parts a face into pieces that a sheet gives: rows of whole sheets, the rest at the end, and no joint through a drain,
- * a hatch or a fixing, or on a fold, where there is another way. Past a hatch that is larger than a sheet there is none:
- * there the joint goes through its middle, away from its corners.
+ * a hatch or a fixing, or on a fold, where there is another way. Past a hatch that is larger than a sheet there is
+ * none: there the joint goes through its middle, away from its corners.
  */
 final class Joints {
 
     /** A joint keeps that far from a round hole or a fold, mm. Common practice, no source. */
     static final int OFF = 20;
-    /** A narrower strip is not stuck by itself, nor left between a joint and a hatch, mm. Common practice, no source. */
+    /**
+     * A narrower strip is not stuck by itself, nor left between a joint and a hatch, mm. Common practice, no source.
+     */
     static final int LEAST = 60;
     /** Nor is a piece joined once more from parts narrower than this, mm. Common practice, no source. */
     private static final int LEAST_HALF = 100;

@@ -40,7 +40,9 @@ public record Relief(int aSide, int depth, int lap) {
                 : Optional.of(new Relief(aSide, (int) Math.ceil(depth), (int) Math.ceil(surplus / aSide)));
     }
 
-    /** The product of the two curvatures of a panel whose middle stands so far above its edges, 1/mm²; lengths in mm. */
+    /**
+     * The product of the two curvatures of a panel whose middle stands so far above its edges, 1/mm²; lengths in mm.
+     */
     static double curvature(double length, double width, double rise) {
         return 1 / (radius(length, rise) * radius(width, rise));
     }

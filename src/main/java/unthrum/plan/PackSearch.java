@@ -15,8 +15,8 @@ import java.util.function.BooleanSupplier;
 
 /**
  * Branch and bound over the numbers of packs. With half packs allowed the bound is far off, but once the packs are
- * whole the rest is easy. So the packs are split first, always where the relaxed plan promises most; where its packs come out
- * whole the constraint solver settles the rest exactly.
+ * whole the rest is easy. So the packs are split first, always where the relaxed plan promises most; where its packs
+ * come out whole the constraint solver settles the rest exactly.
  */
 final class PackSearch {
 

@@ -26,10 +26,10 @@ import unthrum.survey.Zone;
 /**
  * Puts the panels' options, the shelf and the limits into whole numbers.
  *
- * <p>What a piece is worth: the weight of its want · the material's merit · the area it serves · the effect of that much
- * cover. Materials whose weight · merit differ by less than a fitter could tell count alike. A damping patch serves its
- * whole bay, half for ringing at all and half by how strongly the client's noises drive it, against the mean of the
- * vehicle; all other layers serve the area that they cover; a closed hole counts as a square metre.
+ * <p>What a piece is worth: the weight of its want · the material's merit · the area it serves · the effect of that
+ * much cover. Materials whose weight · merit differ by less than a fitter could tell count alike. A damping patch
+ * serves its whole bay, half for ringing at all and half by how strongly the client's noises drive it, against the mean
+ * of the vehicle; all other layers serve the area that they cover; a closed hole counts as a square metre.
  */
 final class ProblemBuilder {
 

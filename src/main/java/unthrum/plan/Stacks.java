@@ -10,9 +10,9 @@ import unthrum.material.Layer;
 import unthrum.plan.SharingProblem.Room;
 
 /**
- * The widest stacks that a panel has room for, each told by how thick its layers may be. Whatever fits the panel fits one
- * of them, so the search picks among a few instead of adding up thicknesses, which would allow it the many halves of a
- * barrier.
+ * The widest stacks that a panel has room for, each told by how thick its layers may be. Whatever fits the panel fits
+ * one of them, so the search picks among a few instead of adding up thicknesses, which would allow it the many halves
+ * of a barrier.
  */
 final class Stacks {
 

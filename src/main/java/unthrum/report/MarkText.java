@@ -94,7 +94,9 @@ final class MarkText {
         ground(Optional.of(layer)).forEach(this::told);
     }
 
-    /** Layers that nothing asks for; then those that must not be there, together where the same rules keep them away. */
+    /**
+     * Layers that nothing asks for; then those that must not be there, together where the same rules keep them away.
+     */
     private void beside() {
         Map<List<Reason>, List<String>> kept = new LinkedHashMap<>();
         for (Spot spot : mark.beside()) {

@@ -17,8 +17,8 @@ import unthrum.pieces.MaterialCut;
 
 /**
  * One sheet as an SVG drawing in true scale: a user unit is a millimetre. Every piece with its outline, number, panel
- * and size; chains of dimensions along two edges to mark from; a letter at every cut-out, slit, relief cut and fold, and
- * below the sheet what the letters stand for.
+ * and size; chains of dimensions along two edges to mark from; a letter at every cut-out, slit, relief cut and fold,
+ * and below the sheet what the letters stand for.
  */
 final class SheetDrawing {
 

@@ -31,7 +31,9 @@ import unthrum.survey.Tap;
 import unthrum.survey.Traffic;
 import unthrum.survey.Zone;
 
-/** Layers where none may lie: on ribs, dead bays, rust, bolts, drains, hatches and roofs. Common practice, no source. */
+/**
+ * Layers where none may lie: on ribs, dead bays, rust, bolts, drains, hatches and roofs. Common practice, no source.
+ */
 final class MisplacedSeeds extends SeedMaker {
     MisplacedSeeds(String scenario) {
         super(scenario);

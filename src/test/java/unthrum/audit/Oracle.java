@@ -192,7 +192,9 @@ final class Oracle {
                 .map(w -> w.judgement()).toList();
     }
 
-    /** The work that the panel asks for under these layers; a bare one asks for its own, as for opening a closed vent. */
+    /**
+     * The work that the panel asks for under these layers; a bare one asks for its own, as for opening a closed vent.
+     */
     List<Judgement> due(Set<Layer> layers) {
         Set<Work> ofTheMetal = EnumSet.of(Work.TEST_OLD_LAYER, Work.REPAIR, Work.CURE_RUST, Work.CLEAR_DRAIN,
                 Work.REFIT_SHIELD, Work.FIX_RATTLE, Work.REMOVE_OLD_LAYER, Work.CLOSE_HOLE, Work.TELL_OWNER);

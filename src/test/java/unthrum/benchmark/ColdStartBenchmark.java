@@ -9,8 +9,8 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
 /**
- * Whole processes, cold: {@code advise} on a survey against {@code java -version} and an empty picocli program together.
- * Arguments: the jar, then surveys. Prints the median wall time of each of five rounds and the ratio.
+ * Whole processes, cold: {@code advise} on a survey against {@code java -version} and an empty picocli program
+ * together. Arguments: the jar, then surveys. Prints the median wall time of each of five rounds and the ratio.
  */
 public final class ColdStartBenchmark {
 

@@ -90,7 +90,9 @@ class HeatEffectTest {
     @Nested
     @DisplayName("each layer at the peak of its place")
     class Peak {
-        /** Metal at 110 °C, air at 65 °C, heat upward: 10 mm of foam 0.278 and Rsi 0.10; the foam's outer face 110 °C. */
+        /**
+         * Metal at 110 °C, air at 65 °C, heat upward: 10 mm of foam 0.278 and Rsi 0.10; the foam's outer face 110 °C.
+         */
         @Test
         @DisplayName("is held against what it bears, the outermost hottest")
         void peak() {
@@ -108,7 +110,10 @@ class HeatEffectTest {
     @Nested
     @DisplayName("water on cold faces")
     class Water {
-        /** Dew point of air at 20 °C and 50 %: 9.3 °C (ASHRAE psychrometric table). Bare skin −10 + 30 · 0.04/0.14 = −1.4 °C. */
+        /**
+         * Dew point of air at 20 °C and 50 %: 9.3 °C (ASHRAE psychrometric table). Bare skin −10 + 30 · 0.04/0.14 =
+         * −1.4 °C.
+         */
         @Test
         @DisplayName("settles on a bare skin, and not on bonded foam all over: its face is at 20 − 44.9 · 0.10 = 15.5 °C")
         void dry() {

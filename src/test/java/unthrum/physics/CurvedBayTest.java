@@ -171,7 +171,9 @@ class CurvedBayTest {
 
         private final Sheet sheet = new Sheet(210e9, 0.3, 7850, 0.0008);
 
-        /** Recomputed from the Donnell–Mushtari–Vlasov closed form (Soedel; NASA SP-288), recalled, not seen printed. */
+        /**
+         * Recomputed from the Donnell–Mushtari–Vlasov closed form (Soedel; NASA SP-288), recalled, not seen printed.
+         */
         @ParameterizedTest
         @CsvSource({
             "1.2,1.0,0,0,3.333,1,1",

@@ -31,7 +31,9 @@ import unthrum.reasoning.engine.RuleEngine;
 import unthrum.reasoning.engine.RuleSession;
 import unthrum.survey.Survey;
 
-/** Computed numbers, not surveyed ones, decide these rules; each speaks on one side of its number and not on the other. */
+/**
+ * Computed numbers, not surveyed ones, decide these rules; each speaks on one side of its number and not on the other.
+ */
 @DisplayName("What is computed changes the plan")
 class ComputedFactsTest {
 

@@ -21,7 +21,10 @@ import unthrum.survey.NoiseSource;
 import unthrum.survey.Survey;
 import unthrum.survey.Zone;
 
-/** Surveys for property tests, as the text that a fitter might write: each key stated in one of several ways or left open. */
+/**
+ * Surveys for property tests, as the text that a fitter might write: each key stated in one of several ways or left
+ * open.
+ */
 public final class Drafts {
 
     /** What stands for a key that is left open. */

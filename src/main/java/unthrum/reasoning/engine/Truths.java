@@ -16,7 +16,8 @@ import unthrum.reasoning.engine.RuleShape.Test;
 
 /**
  * What every test of every rule says of a panel's facts. Where two sets of facts of the same kinds get the same
- * answers, the same rules speak on both: only numbers that a consequence computes can differ. Not for several threads at once.
+ * answers, the same rules speak on both: only numbers that a consequence computes can differ. Not for several threads
+ * at once.
  */
 public final class Truths {
 
