@@ -31,7 +31,8 @@ import unthrum.survey.Survey;
             "unthrum compare A B [--json] [--width N] [--plain]",
             "unthrum compare FILE-OR-FOLDER [--thresholds FILE] [--materials FILE] [--without RULE]... [--json]"
                     + " [--width N] [--plain]"},
-        headerHeading = "Examples:%n  unthrum compare van.yaml van-built.yaml%n  unthrum compare jobs --thresholds my-thresholds.yaml%n%n")
+        headerHeading = "Examples:%n  unthrum compare van.yaml van-built.yaml%n"
+                    + "  unthrum compare jobs --thresholds my-thresholds.yaml%n%n")
 final class Compare implements Runnable {
 
     private final Surroundings surroundings;

@@ -82,7 +82,8 @@ final class LayupSearch {
             List<Laid> layers = new ArrayList<>(layup.layers());
             layers.add(choice.laid);
             return new Candidate(new Layup(layers), weight + (choice.protects() ? 0 : choice.weight),
-                    service + (choice.protects() ? 0 : choice.worth), protection + (choice.protects() ? choice.worth : 0), mass + choice.mass, price + choice.price,
+                    service + (choice.protects() ? 0 : choice.worth), protection + (choice.protects() ? choice.worth : 0),
+                    mass + choice.mass, price + choice.price,
                     thickness + choice.thickness);
         }
     }

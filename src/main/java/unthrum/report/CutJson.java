@@ -75,7 +75,8 @@ public final class CutJson {
 
     private static Map<String, Object> clearing(Clearing c) {
         return Json.object("of", c.place().part(), "along", Json.number(c.along()), "across", Json.number(c.across()),
-                "length", Json.number(c.length()), "width", Json.number(c.width()), "round", c.round(), "lid", c.isLid(), "keyhole", c.isKeyhole());
+                "length", Json.number(c.length()), "width", Json.number(c.width()),
+                "round", c.round(), "lid", c.isLid(), "keyhole", c.isKeyhole());
     }
 
     private static Map<String, Object> sheet(SheetLayout sheet, Map<String, CutPiece> pieces) {

@@ -139,7 +139,8 @@ final class CutWords {
                     + ", which is not joined. Nearest way out: order it to size, or take another material there.";
         }
         return pieces + ": no room on the " + material + " that is in stock and in the plan, and the client's money"
-                + " buys no more, so the last in the plan's ranking goes without. Nearest way out: " + English.count(s.packs(), "pack") + " more for "
+                + " buys no more, so the last in the plan's ranking goes without. Nearest way out: "
+                + English.count(s.packs(), "pack") + " more for "
                 + Amounts.money(s.price(), currency) + ", or leave out these " + Amounts.area(s.area()) + ".";
     }
 
