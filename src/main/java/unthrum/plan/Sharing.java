@@ -1,6 +1,7 @@
 package unthrum.plan;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -90,25 +91,34 @@ final class Sharing {
     private static long mostWorth(SharingProblem problem) {
         return problem.choices().stream().collect(Collectors.groupingBy(
                 c -> List.of(c.room(), c.layer(), c.isAlone() ? c.parts().get(0).place() : ""),
-                Collectors.mapping(
-                        c -> c.parts().stream().mapToLong(p -> p.whole().worth()).sum(),
-                        Collectors.maxBy(Long::compare))))
+                Collectors.mapping(Sharing::worth, Collectors.maxBy(Long::compare))))
                 .values().stream().mapToLong(Optional::orElseThrow).sum();
     }
 
-    /** What every panel would get by itself. */
+    /** What every panel would get by itself; where the search left a material out, the best of those that beat it. */
     private static Allotment advised(SharingProblem problem, List<PanelAdvice> advice) {
         Allotment advised = Allotment.nothing(problem);
         for (int i = 0; i < problem.choices().size(); i++) {
             Choice choice = problem.choices().get(i);
-            Layup layup = advice.get(choice.room()).layup();
-            boolean takes = choice.isAlone() || layup.of(choice.layer())
-                    .filter(l -> l.material().equals(problem.goodsOf(choice).material())).isPresent();
+            boolean takes = choice.isAlone() || advice.get(choice.room()).layup().of(choice.layer())
+                    .filter(laid -> choice == taken(problem, choice, laid.material())).isPresent();
             for (int j = 0; takes && j < choice.parts().size(); j++) {
                 advised = advised.with(i, j, choice.parts().get(j).steps().size());
             }
         }
         return advised;
+    }
+
+    /** The choice that stands for the material on that panel, for the layer of the given choice. */
+    private static Choice taken(SharingProblem problem, Choice like, Material material) {
+        List<Choice> same = problem.choices().stream().filter(c -> c.room() == like.room() && c.layer() == like.layer())
+                .toList();
+        return same.stream().filter(c -> problem.goodsOf(c).material().equals(material)).findFirst()
+                .orElseGet(() -> Collections.max(same, Comparator.comparingLong(Sharing::worth)));
+    }
+
+    private static long worth(Choice choice) {
+        return choice.parts().stream().mapToLong(p -> p.whole().worth()).sum();
     }
 
     private static PlannedPanel planned(PanelAdvice advice, int room, SharingProblem problem, Allotment allotment,

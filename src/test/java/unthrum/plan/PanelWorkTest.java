@@ -21,8 +21,8 @@ class PanelWorkTest {
         "surface: {paint: sound, dirt: dust, rust: none, old: none}"};
 
     private static String panel(String... keys) {
-        return Bench.panel("wall", 900, 600, READY).replace("zone: floor", "zone: bulkhead") + String.join("", List.of(keys).stream()
-                .map(k -> "    " + k + "\n").toList());
+        return Bench.panel("wall", 900, 600, READY).replace("zone: floor", "zone: bulkhead")
+                + String.join("", List.of(keys).stream().map(k -> "    " + k + "\n").toList());
     }
 
     private static Set<String> rules(Plan plan) {
@@ -48,6 +48,14 @@ class PanelWorkTest {
     void hotAdhesive(String material, boolean asked) {
         assertThat(rules(material, "openings: none", "heat: {from: engine, peak: 75 degC}").contains("proof/hot-adhesive"))
                 .isEqualTo(asked);
+    }
+
+    @Test
+    @DisplayName("asks for a blocked drain to be opened, layer or none")
+    void blockedDrain() {
+        String[] keys = {"openings: [{kind: drain, size: 10 mm, state: closed}]", "heat: none"};
+        assertThat(bare(keys)).contains("sealing/blocked-drain");
+        assertThat(rules("butyl-2", keys)).contains("sealing/blocked-drain");
     }
 
     @Nested

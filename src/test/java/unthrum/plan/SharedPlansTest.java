@@ -7,18 +7,23 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import unthrum.Scenarios;
 import unthrum.facts.Pairing;
 import unthrum.material.Layer;
+import unthrum.material.Material;
 import unthrum.plan.LeftOut.Scarce;
 import unthrum.plan.Proof.Standing;
 import unthrum.reading.YamlReader;
+import unthrum.reasoning.Laid;
 import unthrum.survey.Survey;
 
 @DisplayName("Plans that share")
@@ -181,6 +186,49 @@ class SharedPlansTest {
             assertThat(plan.panels().stream().flatMap(p -> p.leftOut().stream())).isNotEmpty()
                     .allSatisfy(l -> assertThat(l.why()).isEqualTo(Scarce.MONEY));
             assertThat(plan.shares().proof().standing()).isEqualTo(Standing.PROVED_BEST);
+        }
+    }
+
+    @Nested
+    @DisplayName("a roof that wants more than there is money for")
+    class DearRoof {
+
+        private static final String ROOF = """
+                survey: A van that people sleep in
+                vehicle: {body: van, drive: diesel, use: [lived in, daily], payload left: 300 kg}
+                aims: [winter cold, road drumming]
+                limits: {money: %s}
+                panels:
+                  - panel: roof
+                    zone: roof
+                    skin: {metal: aluminium, gauge: 1.2 mm}
+                    size: [2400 mm, 1600 mm]
+                    shape: flat
+                    ribs: [{kind: top hat, runs: across, at: 800 mm, width: 40 mm}]
+                    tap: [rings, rings]
+                    clearance: 25 mm
+                    clearance to: lining
+                """;
+
+        private static Set<Layer> layers(Stream<Material> materials) {
+            return materials.map(Material::layer).collect(Collectors.toSet());
+        }
+
+        @ParameterizedTest(name = "{0}")
+        @ValueSource(strings = {"0 EUR", "80 EUR", "120 EUR", "160 EUR"})
+        @DisplayName("is told of every layer that it goes without, though the search left some materials out beforehand")
+        void leftOut(String money) {
+            PlannedPanel rich = plan("10000 EUR");
+            PlannedPanel poor = plan(money);
+            Set<Layer> told = layers(Stream.concat(poor.layup().layers().stream().map(Laid::material),
+                    poor.leftOut().stream().map(LeftOut::material)));
+            assertThat(told).containsAll(layers(rich.layup().layers().stream().map(Laid::material)));
+            assertThat(poor.leftOut()).isNotEmpty().allMatch(l -> l.why() == Scarce.MONEY);
+        }
+
+        private static PlannedPanel plan(String money) {
+            return Scenarios.PLANNER.plan(YamlReader.read("roof.yaml", new java.io.ByteArrayInputStream(
+                    ROOF.formatted(money).getBytes(StandardCharsets.UTF_8)), Survey.class)).panels().get(0);
         }
     }
 
