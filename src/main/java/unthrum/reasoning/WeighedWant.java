@@ -26,15 +26,20 @@ public record WeighedWant(Judgement judgement, List<Judgement> vetoes, double we
 
     private static WeighedWant weigh(Judgement judgement, Case panel, Knowledge knowledge) {
         Want want = (Want) judgement.conclusion();
-        List<Judgement> against = panel.all(Veto.class).stream().filter(j -> {
-            Veto veto = (Veto) j.conclusion();
-            return want.layer().matches(veto.layer()) && want.place().within(veto.place());
-        }).toList();
+        List<Judgement> against = panel.all(Veto.class).stream().filter(veto -> concerns(veto, want)).toList();
         List<Judgement> defeating = against.stream().filter(v -> judgement.reasons().stream()
                 .anyMatch(r -> v.standing().prevailsOver(r.rule().standing()))).toList();
         double weight = judgement.reasons().stream().filter(r -> stands(r, against)).map(Reason::rule).distinct()
                 .mapToDouble(card -> weight(card, knowledge)).sum();
         return new WeighedWant(judgement, defeating, weight);
+    }
+
+    /** Room in front of the panel is no matter of a piece in one of its holes; a danger there is. */
+    private static boolean concerns(Judgement judgement, Want want) {
+        Veto veto = (Veto) judgement.conclusion();
+        boolean face = veto.place().isWholePanel() && judgement.standing() == Standing.FIT;
+        return want.layer().matches(veto.layer()) && want.place().within(veto.place())
+                && !(face && want.layer() == Layer.SEAL);
     }
 
     private static boolean stands(Reason reason, List<Judgement> vetoes) {

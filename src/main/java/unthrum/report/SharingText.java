@@ -34,7 +34,7 @@ final class SharingText {
     }
 
     void print(Page page) {
-        if (shares.proof().standing() == Proof.Standing.NOTHING_SHORT) {
+        if (shares.proof().standing() == Proof.Standing.NOTHING_SHORT || shares.ranking().isEmpty()) {
             return;
         }
         page.heading("Sharing what there is");

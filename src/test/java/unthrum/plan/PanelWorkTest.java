@@ -58,6 +58,26 @@ class PanelWorkTest {
         assertThat(rules("butyl-2", keys)).contains("sealing/blocked-drain");
     }
 
+    @Test
+    @DisplayName("asks for no hole to be closed where nothing may be touched")
+    void highVoltage() {
+        String[] keys = {"openings: [{kind: cable hole, size: 20 mm, state: open}]", "heat: none"};
+        assertThat(bare(keys)).contains("sealing/close-first");
+        String[] live = {keys[0], keys[1], "behind: [orange cable]"};
+        assertThat(bare(live)).doesNotContain("sealing/close-first");
+    }
+
+    @Test
+    @DisplayName("closes a hole where no layer has room, since its piece lies in the metal")
+    void noRoom() {
+        Plan cramped = Bench.with("butyl-2", 0.5,
+                panel("openings: [{kind: cable hole, size: 20 mm, state: open}]", "heat: none")
+                        .replace("clearance: 60 mm", "clearance: 1 mm"));
+        assertThat(cramped.panels().get(0).layup().isEmpty()).isTrue();
+        assertThat(cramped.panels().get(0).advice().closings()).hasSize(1);
+        assertThat(rules(cramped)).contains("sealing/close-first");
+    }
+
     @Nested
     @DisplayName("of a leaky wall with a service opening and a hatch")
     class Leaky {
