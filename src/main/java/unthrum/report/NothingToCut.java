@@ -30,7 +30,7 @@ final class NothingToCut {
                             + Amounts.money(pack.price(), plan.totals().currency()) + ", which serves "
                             + PlaceNames.anywhere().of(pack.places().get(0)) + " first."));
         } else {
-            page.paragraph(0, "No panel wants a layer yet: 'unthrum advise' says why, panel by panel.");
+            page.paragraph(0, "No panel gets a layer yet: 'unthrum advise' says why, panel by panel.");
         }
     }
 }

@@ -146,6 +146,6 @@ class CutTextTest {
     void nothing() {
         CutPlan cut = Bench.cut(Bench.advised("", Bench.panel("floor", 100, 100, "tap: dead", "reach: none")),
                 Wishes.usual());
-        assertThat(flat(cut)).contains("No panel wants a layer yet: 'unthrum advise' says why");
+        assertThat(flat(cut)).contains("No panel gets a layer yet: 'unthrum advise' says why");
     }
 }
