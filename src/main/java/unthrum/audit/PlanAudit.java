@@ -2,6 +2,7 @@ package unthrum.audit;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import unthrum.audit.Fitted.Piece;
 import unthrum.built.BuiltPanel;
@@ -10,6 +11,7 @@ import unthrum.facts.Duty.Work;
 import unthrum.facts.Hold;
 import unthrum.facts.Hold.Obstacle;
 import unthrum.facts.Place;
+import unthrum.facts.Question;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Material;
 import unthrum.plan.PlannedPanel;
@@ -17,6 +19,7 @@ import unthrum.reading.Dimension;
 import unthrum.reading.Words;
 import unthrum.reasoning.Laid;
 import unthrum.reasoning.Patch;
+import unthrum.reasoning.Verdict;
 import unthrum.reasoning.WeighedWant;
 import unthrum.reasoning.engine.Judgement;
 
@@ -46,6 +49,7 @@ final class PlanAudit {
     void all() {
         List<Finding> breaches = List.copyOf(finder.findings());
         held();
+        unknown();
         planned.layup().layers().forEach(laid -> laid.patches().forEach(patch -> wanted(laid, patch)));
         for (Piece piece : fitted.pieces()) {
             coverageSaid(piece);
@@ -59,6 +63,19 @@ final class PlanAudit {
             built.extras().orElse(List.of()).forEach(extra -> finder.found(Severity.UNPROVEN,
                     Mistake.DIFFERS_FROM_PLAN, Place.of(planned.name()), extra, List.of()));
         }
+    }
+
+    /** Whether layers belong here at all hangs on something that nobody measured. */
+    private void unknown() {
+        List<Judgement> questions = planned.advice().questions();
+        if (planned.verdict() == Verdict.ASK && !fitted.isEmpty()) {
+            finder.found(Severity.UNPROVEN, Mistake.NOT_MEASURED, Place.of(planned.name()), facts(questions), questions);
+        }
+    }
+
+    private static String facts(List<Judgement> questions) {
+        return questions.stream().map(q -> ((Question) q.conclusion()).fact()).distinct()
+                .collect(Collectors.joining(", "));
     }
 
     /** A hold is gone when the work that ends it is proven. */
@@ -85,11 +102,12 @@ final class PlanAudit {
     private static List<Work> cure(Obstacle obstacle) {
         return switch (obstacle) {
             case LIVE_RUST -> List.of(Work.CURE_RUST);
-            case LEAK, LOOSE_PAINT -> List.of(Work.REPAIR);
+            case LEAK -> List.of(Work.REPAIR);
+            case LOOSE_PAINT -> List.of(Work.REPAINT);
             case UNTESTED_PADS -> List.of(Work.TEST_OLD_LAYER);
             case FRESH_PAINT -> List.of(Work.WAIT_FOR_CURE);
             case SHIELD_MISSING -> List.of(Work.REFIT_SHIELD);
-            case OUT_OF_REACH, CANNOT_BE_CLEANED -> List.of();
+            case OUT_OF_REACH, CANNOT_BE_CLEANED, NOT_LOOKED_AT -> List.of();
         };
     }
 

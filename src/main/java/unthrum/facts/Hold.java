@@ -5,6 +5,7 @@ public record Hold(Place place, Obstacle obstacle) implements Conclusion {
 
     /** What treatment waits for. */
     public enum Obstacle {
-        OUT_OF_REACH, CANNOT_BE_CLEANED, LEAK, LIVE_RUST, LOOSE_PAINT, UNTESTED_PADS, FRESH_PAINT, SHIELD_MISSING
+        OUT_OF_REACH, CANNOT_BE_CLEANED, LEAK, LIVE_RUST, LOOSE_PAINT, UNTESTED_PADS, FRESH_PAINT, SHIELD_MISSING,
+        NOT_LOOKED_AT
     }
 }

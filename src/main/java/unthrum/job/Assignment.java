@@ -46,6 +46,7 @@ final class Assignment {
     /** The steps that the job takes, in the order of the table. */
     List<Spot> taken() {
         return table.spots().stream().filter(s -> !shares(s).isEmpty() || wholeJob.containsKey(s)
+                || s.kind().measures() && findings.isVehicleUnknown()
                 || s.kind().comesOf(Found.JOB) && findings.isAnythingDone()
                 || s.kind().comesOf(Found.DANGER) && findings.isDangerous()).toList();
     }
@@ -74,14 +75,19 @@ final class Assignment {
     }
 
     private void give(PlannedPanel panel, Judgement duty, Reason reason) {
-        StepKind kind = panel.verdict() == Verdict.HOLD ? whileHeld(duty, reason) : choice(panel, duty, reason);
+        StepKind kind = Findings.isUnlooked(panel) ? deciding()
+                : panel.verdict() == Verdict.HOLD ? whileHeld(duty, reason) : choice(panel, duty, reason);
         share(kind, panel).asks().add(new Judgement(duty.conclusion(), List.of(reason)));
     }
 
     /** What can be done on a panel that waits; all else is decided when the wait is over. */
     private StepKind whileHeld(Judgement duty, Reason reason) {
         return able(duty, reason).stream().filter(StepKind::isDoneWhileHeld).findFirst()
-                .orElseGet(() -> table.steps().stream().filter(k -> k.decides()).findFirst().orElseThrow());
+                .orElseGet(this::deciding);
+    }
+
+    private StepKind deciding() {
+        return table.steps().stream().filter(StepKind::decides).findFirst().orElseThrow();
     }
 
     /** The step of the layer that the reason speaks of, else the last on the panel that does such work. */

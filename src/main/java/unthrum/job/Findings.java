@@ -3,6 +3,8 @@ package unthrum.job;
 import java.util.Collection;
 import java.util.List;
 import java.util.stream.Stream;
+import unthrum.facts.Hold;
+import unthrum.facts.Hold.Obstacle;
 import unthrum.facts.Opening;
 import unthrum.facts.Panel;
 import unthrum.facts.Room;
@@ -24,6 +26,11 @@ record Findings(Plan plan) {
     /** Whether the plan lays or closes anything. */
     boolean isAnythingDone() {
         return plan.panels().stream().anyMatch(p -> !p.layup().isEmpty() || !closings(p).isEmpty());
+    }
+
+    /** Whether something of the vehicle as a whole is to be measured. */
+    boolean isVehicleUnknown() {
+        return !plan.questions().isEmpty();
     }
 
     boolean isDangerous() {
@@ -48,6 +55,12 @@ record Findings(Plan plan) {
         return panel.layup().layers().stream().anyMatch(l -> kind.lays(l.layer()));
     }
 
+    /** Whether nobody has looked for the dangers of a panel, so that no tool is put to it. */
+    static boolean isUnlooked(PlannedPanel panel) {
+        return !panel.advice().questions().isEmpty() && panel.advice().holds().stream()
+                .anyMatch(j -> ((Hold) j.conclusion()).obstacle() == Obstacle.NOT_LOOKED_AT);
+    }
+
     static boolean bringsAbout(StepKind kind, PlannedPanel panel) {
         return kind.found().orElse(List.of()).stream().anyMatch(f -> isFound(f, panel));
     }
@@ -60,6 +73,7 @@ record Findings(Plan plan) {
             case COVER -> !panel.layup().isEmpty() && facts.the(Room.class).to() != Face.NOTHING;
             case DRAIN -> facts.all(Opening.class).anyMatch(o -> o.kind() == OpeningKind.DRAIN);
             case HOLD -> panel.verdict() == Verdict.HOLD;
+            case QUESTION -> !panel.advice().questions().isEmpty();
             case JOB, DANGER -> false;
         };
     }

@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import unthrum.plan.Plan;
 import unthrum.plan.PlannedPanel;
 import unthrum.reasoning.Closing;
+import unthrum.reasoning.engine.Judgement;
 
 /**
  * The order of work for a plan: its steps, each after all that it waits for. Steps are counted from 0.
@@ -21,6 +23,12 @@ public record JobCard(Plan plan, StepTable table, List<Step> steps, List<Edge> e
     /** The holes that the job closes on a panel. */
     public static List<Closing> closings(PlannedPanel panel) {
         return Findings.closings(panel);
+    }
+
+    /** What a step finds out: the open questions on the vehicle, then those on its panels. */
+    public List<Judgement> questions(Step step) {
+        return !step.kind().measures() ? List.of() : Stream.concat(plan.questions().stream(), step.tasks().stream()
+                .flatMap(t -> plan.panel(t.panel()).orElseThrow().advice().questions().stream())).toList();
     }
 
     /** The steps that this one waits for, less those that they wait for in turn. */

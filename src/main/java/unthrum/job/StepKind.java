@@ -31,7 +31,7 @@ public record StepKind(String step, Stage stage, String does, Optional<List<Work
                        Optional<List<String>> consumables, Optional<List<Wait>> waits, Labour labour, String source) {
 
     /** What a panel or the vehicle has. */
-    public enum Found { LAYER, CLOSING, COVER, DRAIN, HOLD, JOB, DANGER }
+    public enum Found { LAYER, CLOSING, COVER, DRAIN, HOLD, QUESTION, JOB, DANGER }
 
     /**
      * What must wait after it, or within it before a piece is placed.
@@ -79,6 +79,11 @@ public record StepKind(String step, Stage stage, String does, Optional<List<Work
     /** Whether it decides on panels that wait. */
     public boolean decides() {
         return comesOf(Found.HOLD);
+    }
+
+    /** Whether it answers what the survey leaves open. */
+    public boolean measures() {
+        return comesOf(Found.QUESTION);
     }
 
     boolean comesOf(Found one) {

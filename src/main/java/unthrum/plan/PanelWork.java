@@ -16,7 +16,7 @@ import unthrum.reasoning.engine.Judgement;
 public final class PanelWork {
 
     private static final Set<Work> BY_ITSELF = Set.of(Work.TEST_OLD_LAYER, Work.REPAIR, Work.CURE_RUST,
-            Work.CLEAR_DRAIN, Work.REFIT_SHIELD, Work.FIX_RATTLE, Work.REMOVE_OLD_LAYER, Work.CLOSE_HOLE,
+            Work.REPAINT, Work.CLEAR_DRAIN, Work.REFIT_SHIELD, Work.FIX_RATTLE, Work.REMOVE_OLD_LAYER, Work.CLOSE_HOLE,
             Work.TELL_OWNER);
 
     private PanelWork() {

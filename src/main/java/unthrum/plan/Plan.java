@@ -7,6 +7,7 @@ import unthrum.effect.Effects;
 import unthrum.facts.Caution;
 import unthrum.facts.Conclusion;
 import unthrum.facts.Duty;
+import unthrum.facts.Question;
 import unthrum.reasoning.derive.PanelFacts;
 import unthrum.reasoning.engine.Judgement;
 import unthrum.survey.Survey;
@@ -36,6 +37,11 @@ public record Plan(Survey survey, PanelFacts vehicle, List<Judgement> forAll, Li
 
     public List<Judgement> cautions() {
         return conclusions(Caution.class).toList();
+    }
+
+    /** What decides over the vehicle as a whole and is not known. */
+    public List<Judgement> questions() {
+        return conclusions(Question.class).toList();
     }
 
     private Stream<Judgement> conclusions(Class<? extends Conclusion> kind) {

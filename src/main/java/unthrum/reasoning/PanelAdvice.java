@@ -9,7 +9,9 @@ import unthrum.facts.Duty;
 import unthrum.facts.Duty.Work;
 import unthrum.facts.Hold;
 import unthrum.facts.Question;
+import unthrum.facts.Veto;
 import unthrum.facts.Want;
+import unthrum.knowledge.Standing;
 import unthrum.material.Layer;
 import unthrum.material.Material.Bonding;
 import unthrum.reasoning.derive.Assumed;
@@ -104,8 +106,11 @@ public record PanelAdvice(Verdict verdict, Layup layup, List<Closing> closings, 
         return panel.own(Hold.class);
     }
 
+    /** What is to be measured; nothing where a danger keeps hands away from the whole panel. */
     public List<Judgement> questions() {
-        return panel.own(Question.class);
+        boolean handsOff = panel.own(Veto.class).stream().anyMatch(j -> j.standing() == Standing.SAFETY
+                && j.conclusion().place().isWholePanel() && ((Veto) j.conclusion()).layer() == Layer.ANY);
+        return handsOff ? List.of() : panel.own(Question.class);
     }
 
     /** What was assumed and matters: the assumptions behind wants, vetoes, limits that reject, holds and questions. */

@@ -47,6 +47,7 @@ public final class JobCardJson {
                 "warmth", optional(step.supplies().warmth(), Dimension.TEMPERATURE),
                 "waits", step.pauses().stream().map(JobCardJson::pause).toList(),
                 "panels", step.tasks().stream().map(t -> task(t, pieces)).toList(),
+                "questions", card.questions(step).stream().map(q -> JsonValues.judgement(q, sentences)).toList(),
                 "duties", step.asks().stream().map(JobCardJson::duty).toList(),
                 "cautions", step.cautions().stream().map(c -> JsonValues.judgement(c, sentences)).toList());
     }

@@ -20,7 +20,7 @@ final class OwnerDangers {
             case HIDDEN_LINES -> "Cables or pipes run hidden: do not drill before somebody has looked.";
             case BOLTED_SAFETY_PARTS -> "Seat and belt bolts stand metal on metal: put nothing soft under them.";
             case CONTROLS -> "Pedals and controls need their whole travel: no loose mat, nothing thicker than what lies there.";
-            case SOLVENT_VAPOUR, SHARP_EDGES, HEAVY_LIFTING, OVERHEAD_WORK, VEHICLE_RULES -> null;
+            case SOLVENT_VAPOUR, PAINT_DUST, SHARP_EDGES, HEAVY_LIFTING, OVERHEAD_WORK, VEHICLE_RULES -> null;
         });
     }
 }

@@ -71,6 +71,7 @@ final class OwnerFindings {
             case USELESS_ALONE -> layer(f) + " needs another layer with it, and that one is missing";
             case COVERED_BEFORE_READY -> "it was covered before what waited under it was put right ("
                     + English.and(obstacles(f)) + "), and must be opened again";
+            case NOT_MEASURED -> "something that decides was never looked for or measured (" + f.what() + ")";
             case WANTED_LAYER_MISSING -> "still without what was planned, " + planned(f);
             case COVERS_TOO_LITTLE -> "covered less than was planned with " + planned(f);
             case COVERAGE_UNKNOWN -> "nobody has written down how much of it is covered";

@@ -5,11 +5,13 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import unthrum.audit.Audit;
 import unthrum.audit.Audit.AuditedPanel;
+import unthrum.built.BuiltPanel;
 import unthrum.facts.Behind;
 import unthrum.facts.Caution;
 import unthrum.facts.Caution.Danger;
@@ -65,6 +67,10 @@ final class OwnerWords {
         };
     }
 
+    private static String purposes(Layup layup) {
+        return English.and(layup.layers().stream().map(l -> purpose(l.layer())).distinct().toList());
+    }
+
     /** Panels that need nothing stand together; the others each with the first reason. */
     List<String> left() {
         List<String> lines = new ArrayList<>();
@@ -74,24 +80,31 @@ final class OwnerWords {
         if (!quiet.isEmpty()) {
             lines.add("Nothing was needed on " + English.and(quiet) + ".");
         }
+        List<String> unknown = audit.plan().panels().stream().filter(p -> !isRecorded(p)).map(PlannedPanel::name).toList();
+        if (!unknown.isEmpty()) {
+            lines.add("Nobody has written down what lies on " + English.and(unknown) + ", or that nothing does.");
+        }
         return lines;
     }
 
-    private static java.util.Optional<String> reason(PlannedPanel p) {
+    private static Optional<String> reason(PlannedPanel p) {
         Sentences sentences = new Sentences(PlaceNames.on(p.advice().panel().facts()));
         Stream<Judgement> against = Stream.concat(p.advice().holds().stream(),
                 p.advice().outvoted().stream().map(WeighedWant::vetoes).flatMap(List::stream));
-        java.util.Optional<String> said = against.map(j -> j.restsOnAssumption()
+        Optional<String> said = against.map(j -> j.restsOnAssumption()
                 ? "not everything there was measured, so it stayed bare to be safe"
                 : sentences.because(j.reasons().get(0))).findFirst();
         if (said.isPresent()) {
             return said;
         }
+        if (!p.layup().isEmpty()) {
+            return Optional.of(purposes(p.layup()) + " was planned there, and is not there");
+        }
         boolean wanted = p.advice().wants().stream().anyMatch(w -> w.stands() && w.layer() != Layer.SEAL);
-        return wanted ? java.util.Optional.of(p.leftOut().isEmpty()
+        return wanted ? Optional.of(p.leftOut().isEmpty()
                 ? "it would have gained, but nothing that would help fits there"
                 : "it would have gained, but other panels needed the weight and the money more")
-                : java.util.Optional.empty();
+                : Optional.empty();
     }
 
     List<String> drilling() {
@@ -127,8 +140,7 @@ final class OwnerWords {
         Map<String, List<String>> open = new LinkedHashMap<>();
         for (PlannedPanel p : audit.plan().panels()) {
             p.advice().panel().facts().all(ServiceCover.class).forEach(c -> lines.add(English.sentence(
-                    English.capital(Words.of(c.kind())) + " on " + p.name() + (layup(p).isEmpty()
-                            ? ": nothing lies over it" : ": the layers are cut along its edge"))));
+                    English.capital(Words.of(c.kind())) + " on " + p.name() + ": " + over(p))));
             p.advice().panel().facts().all(Opening.class).filter(Opening::staysOpen).map(o -> Words.of(o.kind()))
                     .distinct().forEach(kind -> open.computeIfAbsent(kind, k -> new ArrayList<>()).add(p.name()));
         }
@@ -137,15 +149,23 @@ final class OwnerWords {
         return lines;
     }
 
+    private String over(PlannedPanel panel) {
+        if (!isRecorded(panel)) {
+            return "nobody has written down what lies over it";
+        }
+        return layup(panel).isEmpty() ? "nothing lies over it" : "the layers are cut along its edge";
+    }
+
     List<String> care() {
         Map<Danger, List<String>> dangers = new EnumMap<>(Danger.class);
+        audit.plan().cautions().forEach(j -> dangers.put(((Caution) j.conclusion()).danger(), new ArrayList<>()));
         for (PlannedPanel p : audit.plan().panels()) {
             p.advice().cautions().forEach(j -> dangers.computeIfAbsent(((Caution) j.conclusion()).danger(),
                     d -> new ArrayList<>()).add(p.name()));
         }
         List<String> lines = new ArrayList<>();
-        dangers.forEach((danger, panels) -> OwnerDangers.of(danger).ifPresent(says -> lines.add(says + " Here: "
-                + English.and(panels.stream().distinct().toList()) + ".")));
+        dangers.forEach((danger, panels) -> OwnerDangers.of(danger).ifPresent(says -> lines.add(says
+                + (panels.isEmpty() ? "" : " Here: " + English.and(panels.stream().distinct().toList()) + "."))));
         lines.add("Local vehicle rules decide on added weight, seats and belts. This sheet replaces neither them nor"
                 + " qualified people.");
         return lines;
@@ -172,7 +192,12 @@ final class OwnerWords {
     }
 
     private Stream<PlannedPanel> untreated() {
-        return audit.plan().panels().stream().filter(p -> layup(p).isEmpty());
+        return audit.plan().panels().stream().filter(p -> isRecorded(p) && layup(p).isEmpty());
+    }
+
+    /** Whether the as-built file says what lies there, if only 'none'. */
+    private boolean isRecorded(PlannedPanel panel) {
+        return audit.built().panel(panel.name()).flatMap(BuiltPanel::layers).isPresent();
     }
 
     private Layup layup(PlannedPanel panel) {

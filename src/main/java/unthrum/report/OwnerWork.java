@@ -11,6 +11,7 @@ final class OwnerWork {
         return switch (work) {
             case TEST_OLD_LAYER -> "testing the old coating for hazardous fibres and tar";
             case REPAIR -> "mending what was damaged";
+            case REPAINT -> "making the paint good";
             case CURE_RUST -> "stopping the rust";
             case CLEAR_DRAIN -> "clearing the drains";
             case REFIT_SHIELD -> "putting the heat shield back";

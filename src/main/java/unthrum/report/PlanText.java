@@ -6,8 +6,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
-import unthrum.facts.Question;
 import unthrum.plan.Plan;
 import unthrum.plan.PanelWork;
 import unthrum.plan.PlannedPanel;
@@ -95,8 +93,7 @@ public final class PlanText {
     private void wholeJob() {
         page.heading("The whole job");
         Entries entries = new Entries();
-        Stream<Judgement> questions = plan.forAll().stream().filter(j -> j.conclusion() instanceof Question);
-        Told.of(questions, anywhere).forEach(t -> entries.add("measure", t.advised(anywhere)));
+        Told.of(plan.questions().stream(), anywhere).forEach(t -> entries.add("measure", t.advised(anywhere)));
         Told.of(plan.cautions().stream(), anywhere).forEach(t -> entries.add("take care", t.advised(anywhere)));
         Told.of(PanelWork.inOrder(plan.duties().stream()).stream(), anywhere)
                 .forEach(t -> entries.add("work", t.advised(anywhere)));

@@ -40,6 +40,7 @@ final class StepWords {
         add(lines, "after", numbers(card.after(index)));
         add(lines, "beside", numbers(card.beside(index)));
         add(lines, "do", step.kind().does());
+        advised(card.questions(step), step).forEach(q -> add(lines, "measure", q));
         advised(holds(step), step).forEach(h -> add(lines, "waits", h));
         if (step.kind().decides()) {
             afterwards(step).forEach(a -> add(lines, "afterwards", a));

@@ -165,8 +165,9 @@ final class LayerPerturbations extends Perturbations {
             List<Found> found = new ArrayList<>(found(Layer.ANY, m));
             found.add(new Found(layer, m.thickness().si(), m.surfaceDensity().si(), Map.of(oracle.whole, 0.5)));
             ofIt.addAll(oracle.together(found));
+            ofIt.addAll(oracle.unmeasured());
             return with(Stream.concat(entries().stream(), Stream.of(SoundJob.layer(m.material(), Optional.empty(),
-                    0.5)))                    .toList(), ofIt);
+                    0.5))).toList(), ofIt);
         });
     }
 

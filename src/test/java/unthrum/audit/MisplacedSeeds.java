@@ -97,7 +97,7 @@ final class MisplacedSeeds extends SeedMaker {
         if (live && p.advice().wants().stream().anyMatch(w -> w.stands() && w.layer() == Layer.DAMPING)) {
             fitting(p, Layer.DAMPING).ifPresent(m -> add("a layer over rust", p, Change.plus(SoundJob.layer(m.material(),
                     at(wanting(p)), 0.05)).andThen(b -> Edit.with(b, "done",
-                    Optional.of(b.done().orElseThrow().stream().filter(d -> !d.work().contains(Work.CURE_RUST) && !d.work().contains(Work.REPAIR)).toList())))
+                    Optional.of(b.done().orElseThrow().stream().filter(d -> !d.work().contains(Work.CURE_RUST) && !d.work().contains(Work.REPAINT)).toList())))
                     ::apply, "FAULT COVERED_BEFORE_READY " + p.name() + " preparation/live-rust-waits"));
         }
     }

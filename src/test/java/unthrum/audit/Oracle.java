@@ -19,6 +19,7 @@ import unthrum.facts.Limit.Bound;
 import unthrum.facts.Opening;
 import unthrum.facts.Pairing;
 import unthrum.facts.Place;
+import unthrum.facts.Question;
 import unthrum.facts.Veto;
 import unthrum.facts.Want;
 import unthrum.knowledge.Standing;
@@ -186,6 +187,13 @@ final class Oracle {
                 : List.of(Expected.of(weigh(by, Severity.WASTE), Mistake.COVERS_TOO_MUCH, place, by));
     }
 
+    /** Any layer on a panel for which the plan asks before it decides. */
+    List<Expected> unmeasured() {
+        return panel.verdict() != Verdict.ASK ? List.of() : List.of(Expected.of(Severity.UNPROVEN,
+                Mistake.NOT_MEASURED, whole, judgements(Question.class).stream()
+                        .filter(j -> !j.conclusion().place().isVehicle()).toList()));
+    }
+
     /** The standing wants for a layer at places of a kind. */
     List<Judgement> wants(Layer layer, Predicate<Place> where) {
         return panel.advice().wants().stream().filter(w -> w.stands() && w.layer() == layer && where.test(w.place()))
@@ -196,7 +204,7 @@ final class Oracle {
      * The work that the panel asks for under these layers; a bare one asks for its own, as for opening a closed vent.
      */
     List<Judgement> due(Set<Layer> layers) {
-        Set<Work> ofTheMetal = EnumSet.of(Work.TEST_OLD_LAYER, Work.REPAIR, Work.CURE_RUST, Work.CLEAR_DRAIN,
+        Set<Work> ofTheMetal = EnumSet.of(Work.TEST_OLD_LAYER, Work.REPAIR, Work.REPAINT, Work.CURE_RUST, Work.CLEAR_DRAIN,
                 Work.REFIT_SHIELD, Work.FIX_RATTLE, Work.REMOVE_OLD_LAYER, Work.CLOSE_HOLE, Work.TELL_OWNER);
         boolean waits = layers.isEmpty() && panel.advice().verdict() == Verdict.HOLD;
         return panel.advice().duties(layers::contains, isGlued(layers)).stream()

@@ -26,8 +26,9 @@ record RuleFaults(Set<String> sources, Set<String> thresholds, Set<String> mater
     private static final String PATH = "\\w+(\\.\\w+)?";
     private static final String CONSTANT = "[A-Z]\\w*\\.[A-Z]\\w*";
     private static final String OTHER = "\\$\\w+\\.\\w+(\\(\\))?";
+    private static final String KEY = "\"[a-z ]+\"";
     private static final String TEST = PATH + " (([!=]=|[<>]=?) (" + CONSTANT + "|" + OTHER + "|true|false)"
-            + "|(not )?in \\(" + CONSTANT + "(, " + CONSTANT + ")*\\)"
+            + "|(not )?in \\(" + CONSTANT + "(, " + CONSTANT + ")*\\)|in \\(" + KEY + "(, " + KEY + ")*\\)"
             + "|(not )?contains \"\\w+\"|== \"[\\w/-]+\")";
     private static final Pattern CONDITION = Pattern.compile(
             "(not |exists )?(\\$\\w+ : )?[A-Z]\\w*\\((" + TEST + "(, " + TEST + ")*)?\\)");

@@ -32,9 +32,9 @@ class StrataTest {
     private record Edge(Node from, Node to, boolean negated, String rule) {
     }
 
-    /** Facts first, then what is wanted, barred or held; bounds; last what is to be done, shown or measured. */
-    private static final Map<String, Integer> STRATUM = Map.of("Want", 1, "Veto", 1, "Hold", 1, "Limit", 2,
-            "Pairing", 2, "Duty", 3, "Caution", 3, "Question", 3);
+    /** Facts first, then what is wanted or barred; bounds; what is to be done, shown or measured; last what waits. */
+    private static final Map<String, Integer> STRATUM = Map.of("Want", 1, "Veto", 1, "Limit", 2, "Pairing", 2,
+            "Duty", 3, "Caution", 3, "Question", 3, "Hold", 4);
     private static final Set<String> LAYERED = Set.of("Want", "Veto", "Limit", "Pairing");
     private static final Pattern CONDITION = Pattern.compile(
             "(not |exists )?(?:\\$(\\w+) : )?(Want|Veto|Limit|Pairing|Duty|Caution|Hold|Question)\\((.*)\\)");

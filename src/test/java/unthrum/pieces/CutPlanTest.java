@@ -215,7 +215,7 @@ class CutPlanTest {
         private static String floor(String name, String ear) {
             return Bench.panel(name, 500, 600, "ribs: none", "tap: rings", "clearance: 20 mm",
                     "clearance to: carpet", "near noise: road", ear, "heat: none", "reach: open", "wet: dry",
-                    "openings: none", "fixings: none",
+                    "openings: none", "fixings: none", "behind: none",
                     "surface: {paint: sound, dirt: dust, rust: none, old: none}");
         }
 

@@ -208,6 +208,8 @@ class SharedPlansTest {
                     tap: [rings, rings]
                     clearance: 25 mm
                     clearance to: lining
+                    behind: none
+                    surface: {old: none}
                 """;
 
         private static Set<Layer> layers(Stream<Material> materials) {

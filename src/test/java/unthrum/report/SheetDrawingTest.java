@@ -129,7 +129,7 @@ class SheetDrawingTest {
     void dimensions() throws Exception {
         CutPlan cut = Bench.cut(Bench.advised("", Bench.panel("'arch <left> & \"rear\"'", 600, 500, "ribs: none",
                 "near noise: road", "near ear: yes", "tap: rings", "clearance: 60 mm", "clearance to: trim",
-                "heat: none", "reach: open", "wet: dry",
+                "heat: none", "reach: open", "wet: dry", "behind: none",
                 "surface: {paint: sound, dirt: dust, rust: none, old: none}",
                 "fixings: [{kind: lining clip, at: [300 mm, 250 mm], size: 20 mm}]")), Wishes.usual());
         assertThat(cut.cuts()).isNotEmpty();
