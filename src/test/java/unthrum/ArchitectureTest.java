@@ -42,7 +42,7 @@ class ArchitectureTest {
                 .whereLayer("reading").mayNotAccessAnyLayer()
                 .whereLayer("physics").mayNotAccessAnyLayer()
                 .whereLayer("survey").mayOnlyAccessLayers("reading")
-                .whereLayer("material").mayOnlyAccessLayers("reading")
+                .whereLayer("material").mayOnlyAccessLayers("reading", "survey")
                 .whereLayer("facts").mayOnlyAccessLayers("reading", "survey", "material")
                 .whereLayer("knowledge").mayOnlyAccessLayers("reading", "survey", "material", "facts")
                 .whereLayer("reasoning")

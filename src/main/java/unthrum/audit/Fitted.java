@@ -115,7 +115,7 @@ record Fitted(List<Piece> pieces) {
         return new Material(m.material(), m.is(), m.layer(), entry.thickness().orElse(m.thickness()), density,
                 m.serviceFrom(), m.serviceTo(), m.bondsFrom(), m.cell(), m.burnRate(),
                 entry.bonding().orElse(m.bonding()), m.removable() && loose, m.form(), m.size(), m.inPack(), m.price(),
-                m.conductivity(), m.emissivity(), m.bearsWear(), m.runsOneWay(), m.springModulus(), m.damping(),
+                m.conductivity(), m.emissivity(), m.bearsWear(), m.runsOneWay(), m.closes(), m.springModulus(), m.damping(),
                 m.published());
     }
 }

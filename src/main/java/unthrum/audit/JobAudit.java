@@ -14,6 +14,7 @@ import unthrum.facts.Duty.Work;
 import unthrum.facts.Limit;
 import unthrum.facts.Place;
 import unthrum.facts.Room;
+import unthrum.material.Layer;
 import unthrum.plan.Plan;
 import unthrum.plan.PlannedPanel;
 import unthrum.reading.Dimension;
@@ -41,7 +42,7 @@ final class JobAudit {
 
     void all(FittedTotals totals) {
         if (fitted.values().stream().anyMatch(f -> !f.isEmpty())) {
-            plan.duties().stream().filter(j -> !ON_PANELS.contains(work(j))).forEach(this::duty);
+            plan.duties(this::isThere).stream().filter(j -> !ON_PANELS.contains(work(j))).forEach(this::duty);
         }
         if (built.finished().isEmpty()) {
             finder.found(Severity.UNPROVEN, Mistake.NOT_FINISHED, Place.VEHICLE, "finished", List.of());
@@ -51,8 +52,13 @@ final class JobAudit {
         over("mass on the roof", totals.roof(), plan.totals().roofLimit());
     }
 
+    private boolean isThere(Layer layer) {
+        return fitted.entrySet().stream().anyMatch(e -> e.getValue().layup().has(layer)
+                || layer == Layer.SEAL && !e.getKey().advice().closings().isEmpty());
+    }
+
     static List<Judgement> asking(Plan plan, Work work) {
-        return plan.duties().stream().filter(j -> work(j) == work).toList();
+        return plan.duties(any -> true).stream().filter(j -> work(j) == work).toList();
     }
 
     private static Work work(Judgement duty) {

@@ -34,6 +34,7 @@ public record Limit(Place place, Layer layer, Bound bound, double value) impleme
         CLOSED_CELL("must be closed-cell or solid", Dimension.NUMBER),
         LIFTS_OUT("must come off again", Dimension.NUMBER),
         NOT_BONDED("must not be stuck on", Dimension.NUMBER),
+        HELD("must be stuck or fastened", Dimension.NUMBER),
         BEARS_WEAR("must bear feet, tools and dragged loads", Dimension.NUMBER),
         PLAIN_FACE("needs no wear-proof face", Dimension.NUMBER),
         BRIGHT_FACE("must show a bright face", Dimension.NUMBER);

@@ -32,8 +32,8 @@ final class Assignment {
         this.findings = new Findings(plan);
         table.steps().forEach(kind -> shares.put(kind, new LinkedHashMap<>()));
         for (PlannedPanel panel : plan.panels()) {
-            table.steps().stream().filter(k -> Findings.lays(k, panel) || Findings.bringsAbout(k, panel))
-                    .forEach(k -> share(k, panel));
+            table.steps().stream().filter(k -> k.isDoneIn(area(panel)))
+                    .filter(k -> Findings.lays(k, panel) || Findings.bringsAbout(k, panel)).forEach(k -> share(k, panel));
             PanelWork.of(panel).forEach(duty -> duty.reasons().forEach(r -> give(panel, duty, r)));
         }
         table.steps().forEach(k -> k.with().ifPresent(with -> shares.get(kind(with)).values()
@@ -90,12 +90,13 @@ final class Assignment {
         return table.steps().stream().filter(StepKind::decides).findFirst().orElseThrow();
     }
 
-    /** The step of the layer that the reason speaks of, else the last on the panel that does such work. */
+    /** The step of the layer that the reason speaks of, else the last that does such work, one on the panel first. */
     private StepKind choice(PlannedPanel panel, Judgement duty, Reason reason) {
-        List<StepKind> able = able(duty, reason).stream()
+        List<StepKind> able = able(duty, reason).stream().filter(k -> k.isDoneIn(area(panel)))
                 .filter(k -> !k.lays() || k.stage() != Stage.FIT || Findings.lays(k, panel)).toList();
         Optional<StepKind> ofItsLayer = able.stream().filter(k -> speaksOf(reason, k)).findFirst();
-        return ofItsLayer.or(() -> last(able)).or(() -> last(table.steps().stream()
+        return ofItsLayer.or(() -> last(able.stream().filter(k -> shares.get(k).containsKey(panel.name())).toList()))
+                .or(() -> last(able)).or(() -> last(table.steps().stream()
                 .filter(k -> Findings.lays(k, panel)).toList())).orElseThrow(() -> new IllegalStateException(
                 "no step takes up the work of '" + reason.rule().id() + "' on " + panel.name()));
     }

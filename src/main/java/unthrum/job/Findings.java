@@ -3,6 +3,7 @@ package unthrum.job;
 import java.util.Collection;
 import java.util.List;
 import java.util.stream.Stream;
+import unthrum.facts.Duty.Work;
 import unthrum.facts.Hold;
 import unthrum.facts.Hold.Obstacle;
 import unthrum.facts.Opening;
@@ -25,7 +26,7 @@ record Findings(Plan plan) {
 
     /** Whether the plan lays or closes anything. */
     boolean isAnythingDone() {
-        return plan.panels().stream().anyMatch(p -> !p.layup().isEmpty() || !closings(p).isEmpty());
+        return plan.panels().stream().anyMatch(p -> !p.layup().isEmpty() || !p.closings().isEmpty());
     }
 
     /** Whether something of the vehicle as a whole is to be measured. */
@@ -69,7 +70,7 @@ record Findings(Plan plan) {
         PanelFacts facts = panel.advice().panel().facts();
         return switch (found) {
             case LAYER -> !panel.layup().isEmpty();
-            case CLOSING -> !closings(panel).isEmpty();
+            case CLOSING, SERVICE_OPENING -> !closings(found, panel).isEmpty();
             case COVER -> !panel.layup().isEmpty() && facts.the(Room.class).to() != Face.NOTHING;
             case DRAIN -> facts.all(Opening.class).anyMatch(o -> o.kind() == OpeningKind.DRAIN);
             case HOLD -> panel.verdict() == Verdict.HOLD;
@@ -78,10 +79,14 @@ record Findings(Plan plan) {
         };
     }
 
-    /** The holes that the plan closes; on a panel that waits none is. */
-    static List<Closing> closings(PlannedPanel panel) {
-        return panel.verdict() == Verdict.HOLD ? List.of() : panel.advice().closings().stream()
-                .filter(c -> panel.leftOut().stream().noneMatch(l -> l.patch().place().equals(c.opening().place())))
-                .toList();
+    /** The holes that a kind of step closes: service openings when all behind them is done, the others before. */
+    static List<Closing> closings(StepKind kind, PlannedPanel panel) {
+        return kind.found().orElse(List.of()).stream().filter(f -> f == Found.SERVICE_OPENING || kind.does(Work.CLOSE_HOLE))
+                .flatMap(f -> closings(f, panel).stream()).toList();
+    }
+
+    private static List<Closing> closings(Found found, PlannedPanel panel) {
+        return panel.closings().stream().filter(c -> found == (c.opening().kind() == OpeningKind.SERVICE_OPENING
+                ? Found.SERVICE_OPENING : Found.CLOSING)).toList();
     }
 }

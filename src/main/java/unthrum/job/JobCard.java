@@ -8,8 +8,6 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import unthrum.plan.Plan;
-import unthrum.plan.PlannedPanel;
-import unthrum.reasoning.Closing;
 import unthrum.reasoning.engine.Judgement;
 
 /**
@@ -19,11 +17,6 @@ import unthrum.reasoning.engine.Judgement;
  * @param waitsFor for each step all that it waits for, straight or through others
  */
 public record JobCard(Plan plan, StepTable table, List<Step> steps, List<Edge> edges, List<BitSet> waitsFor) {
-
-    /** The holes that the job closes on a panel. */
-    public static List<Closing> closings(PlannedPanel panel) {
-        return Findings.closings(panel);
-    }
 
     /** What a step finds out: the open questions on the vehicle, then those on its panels. */
     public List<Judgement> questions(Step step) {

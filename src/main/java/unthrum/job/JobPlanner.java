@@ -68,7 +68,7 @@ public final class JobPlanner {
     private static Task task(StepKind kind, Share share) {
         PlannedPanel panel = share.panel();
         List<Laid> layers = panel.layup().layers().stream().filter(l -> kind.lays(l.layer())).toList();
-        List<Closing> closings = kind.comesOf(Found.CLOSING) ? Findings.closings(panel) : List.of();
+        List<Closing> closings = Findings.closings(kind, panel);
         List<String> parts = share.asks().stream().map(a -> a.conclusion().place().part()).filter(p -> !p.isEmpty())
                 .distinct().toList();
         double area = kind.lays() ? layers.stream().mapToDouble(Laid::area).sum()

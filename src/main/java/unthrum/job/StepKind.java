@@ -17,6 +17,7 @@ import unthrum.reading.Quantity;
  * @param layers       the layers that it lays
  * @param found        what brings it about beside duties and layers
  * @param with         the kind on whose panels it is done, whatever else asks for it
+ * @param areas        the areas in which it is done; all when absent
  * @param dangersWhenGlued what it runs into beside, where contact adhesive is used
  * @param whileHeld    whether it is done on panels that wait
  * @param standsInside whether whoever does it stands or kneels in the vehicle
@@ -25,13 +26,14 @@ import unthrum.reading.Quantity;
  */
 public record StepKind(String step, Stage stage, String does, Optional<List<Work>> work, Optional<List<String>> rules,
                        Optional<List<Layer>> layers, Optional<List<Found>> found, Optional<String> with,
+                       Optional<List<String>> areas,
                        Optional<List<Danger>> dangers, Optional<List<Danger>> dangersWhenGlued,
                        Optional<Boolean> whileHeld, Optional<Boolean> standsInside,
                        Optional<Integer> people, Optional<List<String>> rulesForTwo, Optional<List<String>> tools,
                        Optional<List<String>> consumables, Optional<List<Wait>> waits, Labour labour, String source) {
 
     /** What a panel or the vehicle has. */
-    public enum Found { LAYER, CLOSING, COVER, DRAIN, HOLD, QUESTION, JOB, DANGER }
+    public enum Found { LAYER, CLOSING, SERVICE_OPENING, COVER, DRAIN, HOLD, QUESTION, JOB, DANGER }
 
     /**
      * What must wait after it, or within it before a piece is placed.
@@ -61,6 +63,10 @@ public record StepKind(String step, Stage stage, String does, Optional<List<Work
 
     boolean does(Work one) {
         return work.orElse(List.of()).contains(one);
+    }
+
+    boolean isDoneIn(Area area) {
+        return areas.map(names -> names.contains(area.area())).orElse(true);
     }
 
     boolean isAskedBy(String rule) {

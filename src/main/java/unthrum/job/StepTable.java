@@ -42,7 +42,7 @@ public record StepTable(List<Area> areas, List<StepKind> steps, List<OrderRule> 
         List<Spot> spots = new ArrayList<>();
         for (StepKind kind : steps) {
             if (kind.stage().isByArea()) {
-                areas.forEach(a -> spots.add(new Spot(kind, Optional.of(a))));
+                areas.stream().filter(kind::isDoneIn).forEach(a -> spots.add(new Spot(kind, Optional.of(a))));
             } else {
                 spots.add(new Spot(kind, Optional.empty()));
             }

@@ -112,6 +112,8 @@ final class StepTableCheck {
         source(kind.source(), path + ".source");
         source(kind.labour().source(), path + ".labour.source");
         kind.with().ifPresent(w -> kinds(List.of(w), path + ".with"));
+        kind.areas().ifPresent(names -> names.forEach(n -> known(n, table.areas().stream().map(Area::area).toList(),
+                path + ".areas", "an area of this file")));
         rules(kind.rules(), path + ".rules");
         rules(kind.rulesForTwo(), path + ".rules for two");
         List<StepKind.Wait> waits = kind.waits().orElse(List.of());

@@ -10,6 +10,7 @@ import unthrum.reading.Measured;
 import unthrum.reading.Money;
 import unthrum.reading.Quantity;
 import unthrum.reading.Says;
+import unthrum.survey.OpeningKind;
 
 /**
  * A generic material of one layer kind. Every property is typical unless it is named under {@code published};
@@ -43,6 +44,8 @@ public record Material(
         @Says("Whether its face bears feet, tools and dragged loads") Optional<Boolean> bearsWear,
         @Says("Whether its pile, pattern or grain must run one way: along a roll, along the second size of a sheet")
         Optional<Boolean> runsOneWay,
+        @Says("The kinds of hole that it closes, where it is a piece or a strip for holes")
+        Optional<List<OpeningKind>> closes,
         @Says("The dynamic modulus that makes it a spring under a barrier")
         @Measured(value = Dimension.STIFFNESS, from = "0.001 MPa", to = "100 MPa") Optional<Quantity> springModulus,
         Optional<DampingData> damping,

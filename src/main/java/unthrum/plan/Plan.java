@@ -2,12 +2,14 @@ package unthrum.plan;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import unthrum.effect.Effects;
 import unthrum.facts.Caution;
 import unthrum.facts.Conclusion;
 import unthrum.facts.Duty;
 import unthrum.facts.Question;
+import unthrum.material.Layer;
 import unthrum.reasoning.derive.PanelFacts;
 import unthrum.reasoning.engine.Judgement;
 import unthrum.survey.Survey;
@@ -31,12 +33,28 @@ public record Plan(Survey survey, PanelFacts vehicle, List<Judgement> forAll, Li
         return panels.stream().filter(p -> p.name().equals(name)).findFirst();
     }
 
+    /** The work that the job as a whole asks for, as far as it serves what the plan lays and closes. */
     public List<Judgement> duties() {
-        return conclusions(Duty.class).toList();
+        return duties(this::comes);
+    }
+
+    /** The same for other layers than the plan's. */
+    public List<Judgement> duties(Predicate<Layer> laid) {
+        return serving(Duty.class, laid);
     }
 
     public List<Judgement> cautions() {
-        return conclusions(Caution.class).toList();
+        return serving(Caution.class, this::comes);
+    }
+
+    private boolean comes(Layer layer) {
+        return panels.stream().anyMatch(p -> p.layup().has(layer) || layer == Layer.SEAL && !p.closings().isEmpty());
+    }
+
+    private List<Judgement> serving(Class<? extends Conclusion> kind, Predicate<Layer> laid) {
+        return conclusions(kind).map(j -> new Judgement(j.conclusion(),
+                        j.reasons().stream().filter(r -> r.rule().serves(laid)).toList()))
+                .filter(j -> !j.reasons().isEmpty()).toList();
     }
 
     /** What decides over the vehicle as a whole and is not known. */

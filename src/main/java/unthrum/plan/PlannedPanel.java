@@ -5,6 +5,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import unthrum.effect.Treated;
 import unthrum.facts.Place;
+import unthrum.reasoning.Closing;
 import unthrum.reasoning.Layup;
 import unthrum.reasoning.PanelAdvice;
 import unthrum.reasoning.Verdict;
@@ -30,6 +31,12 @@ public record PlannedPanel(PanelAdvice advice, Layup layup, List<LeftOut> leftOu
     /** The panel as it will be. */
     public Treated treated() {
         return new Treated(advice.panel().facts(), layup, closed());
+    }
+
+    /** The holes to be closed: on a panel that waits none, nor one that scarcity leaves open. */
+    public List<Closing> closings() {
+        return verdict() == Verdict.HOLD ? List.of() : advice.closings().stream()
+                .filter(c -> leftOut.stream().noneMatch(l -> l.patch().place().equals(c.opening().place()))).toList();
     }
 
     /** The holes that will be closed: on a held panel none, nor one for which no piece is left. */

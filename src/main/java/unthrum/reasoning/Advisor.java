@@ -114,9 +114,9 @@ public final class Advisor {
         return panel.facts().all(Opening.class).filter(o -> o.place().equals(place)).findFirst();
     }
 
-    /** The cheapest closing piece that is large enough and breaks no limit. */
+    /** The cheapest piece made for such a hole that is large enough and breaks no limit. */
     private Optional<Material> piece(Opening opening, Limits limits) {
-        return catalogue.of(Layer.SEAL).stream()
+        return catalogue.of(Layer.SEAL).stream().filter(m -> m.closes().orElse(List.of()).contains(opening.kind()))
                 .filter(m -> m.size().stream().allMatch(side -> side.si() >= opening.size())
                         || m.form() == Material.Form.ROLL && m.size().get(0).si() >= opening.size())
                 .filter(m -> limits.brokenBy(m).isEmpty())

@@ -9,6 +9,7 @@ import unthrum.facts.Pairing;
 import unthrum.facts.Place;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Material;
+import unthrum.material.Material.Bonding;
 import unthrum.material.Material.Cell;
 import unthrum.reasoning.engine.Judgement;
 
@@ -115,6 +116,7 @@ public final class Limits {
             case CLOSED_CELL -> m.cell() == Cell.OPEN || m.cell() == Cell.FIBRE;
             case LIFTS_OUT -> !m.removable();
             case NOT_BONDED -> m.bonding().sticks();
+            case HELD -> m.bonding() == Bonding.LOOSE;
             case BEARS_WEAR -> !m.bearsWear().orElse(false);
             case PLAIN_FACE -> m.bearsWear().orElse(false);
             case BRIGHT_FACE -> m.emissivity().isEmpty() || m.emissivity().get().si() > bright;

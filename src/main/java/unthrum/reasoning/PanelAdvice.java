@@ -75,8 +75,9 @@ public record PanelAdvice(Verdict verdict, Layup layup, List<Closing> closings, 
     }
 
     private List<Reason> applying(Work work, List<Reason> reasons, Predicate<Layer> laid, boolean glued) {
-        return reasons.stream().filter(r -> isLaid(r, laid) && concerns(work, r.rule().subject(), laid, glued))
-                .toList();
+        Predicate<Layer> comes = laid.or(l -> verdict == Verdict.HOLD || l == Layer.SEAL && !closings.isEmpty());
+        return reasons.stream().filter(r -> isLaid(r, laid) && r.rule().serves(comes)
+                && concerns(work, r.rule().subject(), laid, glued)).toList();
     }
 
     /** Whether every layer that a reason speaks of is laid, or a hole that it wants closed is to be closed. */

@@ -145,7 +145,7 @@ public final class AsBuiltStarter {
     }
 
     private void closed(PlannedPanel panel, List<Judgement> duties) {
-        List<String> holes = Stream.concat(JobCard.closings(panel).stream().map(c -> c.opening().place().part()),
+        List<String> holes = Stream.concat(panel.closings().stream().map(c -> c.opening().place().part()),
                 duties.stream().filter(d -> PanelWork.work(d) == Work.CLOSE_HOLE)
                         .map(d -> d.conclusion().place().part())).distinct().toList();
         trial(!holes.isEmpty(), "closed");

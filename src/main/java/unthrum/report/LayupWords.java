@@ -107,7 +107,7 @@ final class LayupWords {
 
     /** 'cable hole 1 with plug-20'. */
     String plug(Closing closing) {
-        String piece = closing.piece().map(Material::material).orElse("a plate of its own");
+        String piece = closing.piece().map(Material::material).orElse("a piece of its own");
         return closing.opening().place().part() + " with " + piece
                 + (closing.count() > 1 ? ", " + closing.count() + " of them" : "");
     }
@@ -117,7 +117,7 @@ final class LayupWords {
         String hole = sentences.place(closing.want().place());
         if (closing.piece().isEmpty()) {
             return "Close " + hole + ": no piece in the catalogue is large and hardy enough for its "
-                    + Amounts.length(closing.opening().size()) + ", so it takes a plate of its own.";
+                    + Amounts.length(closing.opening().size()) + ", so it takes a piece of its own.";
         }
         Material piece = closing.piece().get();
         String many = closing.count() > 1 ? ", " + closing.count() + " of them" : "";

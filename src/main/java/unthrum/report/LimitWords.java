@@ -27,6 +27,7 @@ final class LimitWords {
             case CLOSED_CELL -> "it must be closed-cell or solid";
             case LIFTS_OUT -> "it must come off again";
             case NOT_BONDED -> "it must not be stuck on";
+            case HELD -> "it must be stuck or fastened";
             case BEARS_WEAR -> "it must bear feet, tools and dragged loads";
             case PLAIN_FACE -> "it needs no wear-proof face";
             case BRIGHT_FACE -> "it must show a bright face";

@@ -140,6 +140,7 @@ final class OwnerFindings {
             case BURN_RATE -> "has no proof that it burns slowly enough";
             case CLOSED_CELL -> "soaks up water, and the place gets wet";
             case LIFTS_OUT, NOT_BONDED -> "is stuck down where it has to come off again";
+            case HELD -> "hangs there with nothing to hold it";
             case BEARS_WEAR -> "will tear under feet and loads";
             case PLAIN_FACE -> "has a hard face that nobody needs there";
             case BRIGHT_FACE -> "lacks the bright face that would keep heat out";

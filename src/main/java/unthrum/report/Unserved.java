@@ -114,14 +114,23 @@ final class Unserved {
         if (!layup.has(Layer.BARRIER)) {
             return Optional.of(noBarrier(ladder));
         }
-        return ladder.decoupledBarrier().isPresent() ? Optional.empty() : Optional.of("No barrier on foam fits"
-                + room(ladder) + ", so the barrier " + (laid ? "lies" : "would lie") + " straight on the skin." + lost());
+        return ladder.decoupledBarrier().isPresent() ? Optional.empty() : Optional.of((isLeft(Layer.DECOUPLER)
+                ? "No barrier on foam fits" + room(ladder) : "No foam may lie under the barrier") + ", so the barrier " + (laid ? "lies" : "would lie") + " straight on the skin." + lost());
     }
 
     private String noBarrier(Ladder ladder) {
+        if (!isLeft(Layer.BARRIER)) {
+            return "So no barrier lies here: what comes through the air stays.";
+        }
         boolean direct = ladder.barrierLaidDirect().isPresent();
         return direct ? "A barrier would fit" + room(ladder) + " by itself, but the rest of the layup serves more."
                 : "No barrier fits" + room(ladder) + ", on foam or laid direct: what comes through the air stays.";
+    }
+
+    /** Whether a material of the layer is left that nothing but want of room rules out. */
+    private boolean isLeft(Layer layer) {
+        return advice.considered().stream().anyMatch(c -> c.material().layer() == layer && c.rejectedBy().stream()
+                .allMatch(j -> ((Limit) j.conclusion()).bound() == Limit.Bound.LAYER_THICKNESS));
     }
 
     private static String room(Ladder ladder) {

@@ -9,6 +9,7 @@ import unthrum.built.Edit;
 import unthrum.facts.Access;
 import unthrum.facts.Heat;
 import unthrum.facts.Lid;
+import unthrum.facts.Limit;
 import unthrum.facts.Limit.Bound;
 import unthrum.facts.Room;
 import unthrum.facts.Setting;
@@ -119,7 +120,9 @@ final class LayerSeeds extends SeedMaker {
     }
 
     private void loose(PlannedPanel p) {
-        p.layup().of(Layer.DAMPING).ifPresent(laid -> add("a sheet laid loose that must stick", p, Change.layer(Layer.DAMPING,
+        boolean held = p.advice().panel().own(Limit.class).stream()
+                .anyMatch(j -> ((Limit) j.conclusion()).bound() == Bound.HELD && ((Limit) j.conclusion()).layer() == Layer.ANY);
+        p.layup().of(Layer.DAMPING).filter(laid -> !held).ifPresent(laid -> add("a sheet laid loose that must stick", p, Change.layer(Layer.DAMPING,
                 l -> Edit.with(l, "bonding", Optional.of(Material.Bonding.LOOSE))),
                 "UNPROVEN DIFFERS_FROM_PLAN " + p.name() + " -"));
     }

@@ -129,6 +129,7 @@ final class Oracle {
             case CLOSED_CELL -> EnumSet.of(Cell.OPEN, Cell.FIBRE).contains(m.cell());
             case LIFTS_OUT -> !m.removable();
             case NOT_BONDED -> m.bonding().sticks();
+            case HELD -> m.bonding() == Material.Bonding.LOOSE;
             case BEARS_WEAR -> !m.bearsWear().orElse(false);
             case PLAIN_FACE -> m.bearsWear().orElse(false);
             case BRIGHT_FACE -> m.emissivity().map(e -> e.si() > BRIGHT).orElse(true);

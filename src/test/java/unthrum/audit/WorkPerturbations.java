@@ -88,7 +88,7 @@ final class WorkPerturbations extends Perturbations {
     }
 
     private List<Judgement> ofTheJob(Work work) {
-        return oracle.plan.duties().stream().filter(j -> Oracle.work(j) == work).toList();
+        return oracle.plan.duties(any -> true).stream().filter(j -> Oracle.work(j) == work).toList();
     }
 
     private Perturbation trimForced() {

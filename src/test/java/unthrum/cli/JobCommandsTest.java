@@ -288,7 +288,7 @@ class JobCommandsTest {
             Ended circle = run("jobcard", SURVEY, "--steps", mine.toString());
             assertThat(circle.code()).isEqualTo(2);
             assertThat(circle.out()).isEmpty();
-            assertThat(circle.err()).contains("mine.yaml:", "a circle", "order/mine", "order/hand-over-last");
+            assertThat(circle.err()).contains("mine.yaml:", "a circle", "order/mine", "order/prove-when-done");
         }
     }
 }

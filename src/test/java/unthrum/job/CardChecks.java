@@ -33,8 +33,9 @@ final class CardChecks {
     }
 
     private static boolean comesFirst(OrderRule rule, Step first, Step second, StepTable table) {
-        boolean named = rule.before().orElseThrow().contains(first.kind().step())
-                && rule.then().contains(second.kind().step());
+        boolean before = rule.before().map(names -> names.contains(first.kind().step()))
+                .orElse(!rule.then().contains(first.kind().step()));
+        boolean named = before && rule.then().contains(second.kind().step());
         if (!named || first.area().isEmpty() || second.area().isEmpty()) {
             return named && (rule.where() != OrderRule.Where.SAME_STEP_IN_LOWER_AREAS);
         }

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import unthrum.Scenarios;
 import unthrum.facts.Duty.Work;
+import unthrum.material.Layer;
 import unthrum.plan.PanelWork;
 import unthrum.plan.Plan;
 import unthrum.reasoning.Verdict;
@@ -75,7 +76,7 @@ class JobCardTest {
             List<Object> closed = card.steps().stream().flatMap(s -> s.tasks().stream())
                     .flatMap(t -> t.closings().stream()).map(c -> (Object) c.opening().place()).toList();
             assertThat(closed).doesNotHaveDuplicates().hasSameElementsAs(card.plan().panels().stream()
-                    .flatMap(p -> JobCard.closings(p).stream()).map(c -> (Object) c.opening().place()).toList());
+                    .flatMap(p -> p.closings().stream()).map(c -> (Object) c.opening().place()).toList());
         }
 
         @ParameterizedTest
@@ -118,6 +119,38 @@ class JobCardTest {
 
         @ParameterizedTest
         @MethodSource("unthrum.job.JobCardTest#scenarios")
+        @DisplayName("the vehicle is driven and handed over when every other step is done, and trim goes over a finished floor")
+        void last(String scenario) {
+            JobCard card = card(scenario);
+            Set<String> proof = Set.of("try what moves", "drive after", "hand over");
+            for (String end : proof) {
+                IntStream.range(0, card.steps().size()).filter(i -> card.steps().get(i).name().equals(end)).forEach(i ->
+                        assertThat(IntStream.range(0, card.steps().size())
+                                .filter(o -> !proof.contains(card.steps().get(o).name())))
+                                .allMatch(o -> card.waitsFor().get(i).get(o)));
+            }
+            List<Integer> floor = IntStream.range(0, card.steps().size()).filter(i -> card.steps().get(i).isUnderfoot()
+                    && card.steps().get(i).kind().lays()).boxed().toList();
+            List<Integer> trim = IntStream.range(0, card.steps().size()).filter(i -> card.steps().get(i).kind().step()
+                    .equals("refit trim and mats")).boxed().toList();
+            assertThat(floor).isNotEmpty();
+            assertThat(trim).isNotEmpty().allSatisfy(t -> assertThat(floor).allMatch(card.waitsFor().get(t)::get));
+        }
+
+        @ParameterizedTest
+        @MethodSource("unthrum.job.JobCardTest#scenarios")
+        @DisplayName("light is looked for where holes were closed or a barrier goes on, and only there")
+        void light(String scenario) {
+            JobCard card = card(scenario);
+            assertThat(card.steps()).filteredOn(s -> s.kind().step().equals("test for light")).isNotEmpty()
+                    .allSatisfy(s -> assertThat(s.tasks()).isNotEmpty().allSatisfy(t -> {
+                        var panel = card.plan().panel(t.panel()).orElseThrow();
+                        assertThat(panel.layup().has(Layer.BARRIER) || !panel.closings().isEmpty()).isTrue();
+                    }));
+        }
+
+        @ParameterizedTest
+        @MethodSource("unthrum.job.JobCardTest#scenarios")
         @DisplayName("steps side by side wait for nothing of each other, and neither brings heat to vapour")
         void beside(String scenario) {
             JobCard card = card(scenario);
@@ -149,11 +182,11 @@ class JobCardTest {
             close holes, low            | barrier, low
             test for light, low         | barrier, low
             lay soft foam, low          | barrier, low
-            barrier, low                | refit trim, low
-            refit trim, overhead        | damp, floor
-            barrier, floor              | refit trim, floor
-            pour water, floor           | refit trim, floor
-            refit trim, floor           | try what moves
+            barrier, low                | refit trim and mats, low
+            refit linings, overhead        | damp, floor
+            barrier, floor              | refit trim and mats, floor
+            pour water, floor           | refit trim and mats, floor
+            refit trim and mats, floor           | try what moves
             try what moves              | drive after
             drive after                 | hand over
             """)
@@ -230,7 +263,7 @@ class JobCardTest {
     @DisplayName("a new membrane goes on after all that lies behind it, though it is a repair")
     void late() {
         assertThat(StepTable.load(Scenarios.KNOWLEDGE).steps()).extracting(StepKind::step)
-                .containsSubsequence("damp", "refit membranes", "refit trim");
+                .containsSubsequence("damp", "refit membranes", "refit linings");
         List<Reason> membranes = card("one-pack-hatchback").steps().stream()
                 .filter(s -> s.kind().step().equals("refit membranes")).flatMap(s -> s.asks().stream())
                 .filter(a -> PanelWork.work(a) == Work.REPAIR).flatMap(a -> a.reasons().stream()).toList();

@@ -56,7 +56,7 @@ class StepTableTest {
         OrderRule last = table.order().stream().filter(o -> o.order().equals("order/floor-last")).findFirst().orElseThrow();
         assertThat(table.steps()).filteredOn(s -> s.stage() == Stage.FIT && s.isDoneInside())
                 .allSatisfy(s -> assertThat(last.before().orElseThrow()).contains(s.step()));
-        assertThat(table.steps()).filteredOn(s -> s.stage() == Stage.FIT && s.lays())
+        assertThat(table.steps()).filteredOn(s -> s.stage() == Stage.FIT && s.lays() && s.isDoneInside())
                 .allSatisfy(s -> assertThat(last.then()).contains(s.step()));
     }
 
@@ -70,6 +70,7 @@ class StepTableTest {
             least: job/wax-set                  | least: job/one-person-load              | 'job/one-person-load'; expected a threshold that is a time
             rules: [sealing/seam-sealant]       | rules: [sealing/seam]                   | 'sealing/seam'; expected the id of a rule
             before: [lay soft foam]             | before: [lay soft foams]                | 'lay soft foams'; expected a step of this file; did you mean 'lay soft foam'?
+            areas: [low, floor]                 | areas: [low, flor]                      | 'flor'; expected an area of this file; did you mean 'floor'?
             source: icsc-0087                   | source: hearsay                         | 'hearsay'; expected a source or a mark
             - step: wax                         | - step: damp                            | 'damp' again; expected each name once
             """)
@@ -86,13 +87,13 @@ class StepTableTest {
         @DisplayName("is an error of the file that names every rule that makes it")
         void named() {
             Problems problems = catchThrowableOfType(Problems.class, () -> read("apart:\n", """
-                      - {order: order/trim-first, before: [refit trim], then: [barrier], where: same area, because: x, source: common-practice}
+                      - {order: order/trim-first, before: [refit linings], then: [barrier], where: same area, because: x, source: common-practice}
 
                     apart:
                     """.stripIndent()));
             assertThat(problems.all()).hasSize(1);
             assertThat(problems.getMessage()).contains("mine.yaml:", "a circle: ", "by order/trim-first",
-                    "by order/layers-before-trim", "'refit trim, overhead' before 'barrier, overhead'")
+                    "by order/layers-before-trim", "'refit linings, overhead' before 'barrier, overhead'")
                     .doesNotContain("order/drive-before");
         }
 

@@ -101,13 +101,13 @@ class PanelWorkTest {
         @DisplayName("asks for neither lamp nor peeling cover where only damping is laid")
         void withDamping() {
             assertThat(rules("butyl-2", KEYS)).contains("proof/tell-owner-covers")
-                    .doesNotContain("sealing/capped-wall", "sealing/service-opening");
+                    .doesNotContain("sealing/capped-wall");
         }
 
         @Test
         @DisplayName("asks for none of them where nothing is laid")
         void bareWall() {
-            assertThat(bare(KEYS)).doesNotContain("sealing/capped-wall", "sealing/service-opening",
+            assertThat(bare(KEYS)).doesNotContain("sealing/capped-wall",
                     "proof/tell-owner-covers");
         }
     }
