@@ -112,7 +112,7 @@ final class LayerAudit {
         List<Judgement> broken = limits.brokenBy(material).stream().filter(j -> !isGivenUp(j, material.layer())).toList();
         byBound(broken).forEach((bound, by) -> finder.found(Weighing.limit(by), Mistake.LIMIT_BROKEN,
                 Place.of(planned.name()), name(piece), by,
-                List.of(LimitFigures.of(bound, material), LimitFigures.bound(by)), List.of()));
+                LimitFigures.of(bound, material, by), List.of()));
     }
 
     /**

@@ -2,12 +2,13 @@ package unthrum.audit;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import unthrum.facts.Limit;
 import unthrum.facts.Limit.Bound;
 import unthrum.material.Material;
 import unthrum.reading.Dimension;
 import unthrum.reading.Quantity;
-import unthrum.reading.Words;
 import unthrum.reasoning.engine.Judgement;
 
 /** The two numbers of a broken limit: what the material has, and what was asked for. */
@@ -15,17 +16,21 @@ final class LimitFigures {
     private LimitFigures() {
     }
 
-    /** What the material has of a bounded quantity; for a trait, 0: it lacks it. */
-    static Figure of(Bound bound, Material m) {
-        return switch (bound) {
+    /** What the material has of a bounded quantity, and the bound; none for a trait that it lacks. */
+    static List<Figure> of(Bound bound, Material m, List<Judgement> by) {
+        return bound.dimension() == Dimension.NUMBER ? List.of()
+                : Stream.concat(has(bound, m).stream(), Stream.of(bound(by))).toList();
+    }
+
+    private static Optional<Figure> has(Bound bound, Material m) {
+        return Optional.ofNullable(switch (bound) {
             case LAYER_THICKNESS -> of("thickness", m.thickness());
             case SERVICE_TEMPERATURE -> of("bears", m.serviceTo());
             case SERVICE_COLD -> of("bears cold down to", m.serviceFrom());
             case HEAVY_ENOUGH, LIGHT_ENOUGH -> of("weighs", m.surfaceDensity());
-            case BURN_RATE -> m.burnRate().map(r -> of("burns", r))
-                    .orElse(new Figure("states no burning rate", Double.NaN, Dimension.BURN_RATE));
-            default -> new Figure(Words.of(bound), 0, Dimension.NUMBER);
-        };
+            case BURN_RATE -> m.burnRate().map(r -> of("burns", r)).orElse(null);
+            default -> null;
+        });
     }
 
     private static Figure of(String name, Quantity value) {

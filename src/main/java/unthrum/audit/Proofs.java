@@ -27,7 +27,8 @@ import unthrum.survey.OpeningKind;
 
 /**
  * What the as-built file says of the work on one panel. A name and a day prove small work and what was told; what
- * stands on safety, fit or physics is shown by a photograph, a measurement, or a trial with its outcome.
+ * stands on safety, fit or physics is shown by a photograph, a measurement, or a trial with its outcome. Photographs
+ * are shown by one, and a road test by its levels before and after.
  */
 final class Proofs {
     /** Work that keeps layers off a part. */
@@ -68,14 +69,19 @@ final class Proofs {
     private Proof proof(Work work, Done done, boolean small) {
         Optional<String> who = done.who().or(() -> panel.flatMap(BuiltPanel::who)).or(built::who);
         Optional<LocalDate> when = done.when().or(() -> panel.flatMap(BuiltPanel::when));
-        String shown = Stream.of(done.photo().map(p -> "photograph " + p), done.measured()).flatMap(Optional::stream)
+        String shows = Stream.of(done.photo().map(p -> "photograph " + p), done.measured()).flatMap(Optional::stream)
                 .reduce((a, b) -> a + ", " + b).map(s -> ": " + s).orElse("");
         if (!done.isStated()) {
             return new Proof(Degree.DENIED, List.of(new Evidence(Words.of(work) + ": not done", who, when)));
         }
-        boolean proven = who.isPresent() && when.isPresent() && (small || done.isShown());
+        boolean shown = switch (work) {
+            case PHOTOGRAPH -> done.photo().isPresent();
+            case ROAD_TEST -> done.isShown() || built.isComparedByMeasuring();
+            default -> small || done.isShown();
+        };
+        boolean proven = who.isPresent() && when.isPresent() && shown;
         return new Proof(proven ? Degree.PROVEN : Degree.STATED,
-                List.of(new Evidence(Words.of(work) + shown, who, when)));
+                List.of(new Evidence(Words.of(work) + shows, who, when)));
     }
 
     /** 'All done' is heard, and proves nothing. */

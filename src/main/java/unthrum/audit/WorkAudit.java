@@ -1,12 +1,16 @@
 package unthrum.audit;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import unthrum.audit.Proof.Degree;
 import unthrum.built.BuiltPanel;
+import unthrum.built.BuiltPanel.Travel;
 import unthrum.facts.Bay;
 import unthrum.facts.Duty;
 import unthrum.facts.Duty.Work;
@@ -24,6 +28,8 @@ import unthrum.survey.Tap;
 
 /** Holds the work on one panel against its duties: done and shown, said, unsaid, or known not to be done. */
 final class WorkAudit {
+    private static final Set<Work> TRIES_TRAVEL = EnumSet.of(Work.CHECK_TRAVEL, Work.KEEP_TRAVEL);
+
     private final PlannedPanel planned;
     private final BuiltPanel built;
     private final Fitted fitted;
@@ -102,9 +108,13 @@ final class WorkAudit {
     /** One thing that the file says may speak against several duties. */
     private void denied(List<Evidence> evidence, List<Judgement> duties) {
         List<Place> places = duties.stream().map(j -> j.conclusion().place()).distinct().toList();
-        String what = duties.stream().map(j -> Words.of(work(j))).distinct().collect(Collectors.joining(", "));
-        finder.found(Weighing.harm(duties, Severity.FAULT), Mistake.WORK_NOT_DONE,
-                places.size() == 1 ? places.get(0) : Place.of(planned.name()), what, duties, List.of(), evidence);
+        boolean touches = duties.stream().anyMatch(j -> TRIES_TRAVEL.contains(work(j)))
+                && built.travel().equals(Optional.of(Travel.TOUCHES));
+        String what = duties.stream().map(j -> touches ? j.conclusion().place().part() : Words.of(work(j)))
+                .filter(w -> !w.isEmpty()).distinct().collect(Collectors.joining(", "));
+        finder.found(touches ? Severity.DANGER : Weighing.harm(duties, Severity.FAULT),
+                touches ? Mistake.TOUCHES : Mistake.WORK_NOT_DONE, places.size() == 1 ? places.get(0) : Place.of(planned.name()), what.isEmpty() ? "what moves" : what,
+                duties, List.of(), evidence);
     }
 
     private void judge(Work work, Place place, List<Judgement> asking) {

@@ -19,6 +19,11 @@ public record Built(
         @Says("A senior's signature under the content as it was on that day") Optional<SignOff> signOff,
         Optional<String> note) {
 
+    /** Whether anything was measured both before and after. */
+    public boolean isComparedByMeasuring() {
+        return measured.orElse(List.of()).stream().anyMatch(m -> m.before().isPresent() && m.after().isPresent());
+    }
+
     /** One thing measured before and after. */
     public record Measured(
             @Says("What was measured, where and how") String what,

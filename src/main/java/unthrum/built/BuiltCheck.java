@@ -75,9 +75,18 @@ final class BuiltCheck {
         }
     }
 
+    /** No day is to come, and the last day of the work is the last. */
     private void day(String path, Optional<LocalDate> day) {
-        if (day.isPresent() && day.get().isAfter(today)) {
+        if (day.isEmpty()) {
+            return;
+        }
+        Optional<LocalDate> last = places.sound("finished") && !path.equals("sign off.when") ? built.finished()
+                : Optional.empty();
+        if (day.get().isAfter(today)) {
             places.problem(path, "the day " + day.get() + ", which is to come", "no day after " + today, "");
+        } else if (last.filter(day.get()::isAfter).isPresent()) {
+            places.problem(path, "work on " + day.get() + ", after the job was finished on " + last.get(),
+                    "no day after that", "move 'finished' on, or correct the day");
         }
     }
 }

@@ -7,6 +7,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import unthrum.knowledge.Knowledge;
 import unthrum.knowledge.OverruleCheck;
 import unthrum.material.Catalogue;
+import unthrum.material.StockCheck;
 import unthrum.reading.Places;
 import unthrum.reading.YamlReader;
 import unthrum.survey.Survey;
@@ -47,6 +48,6 @@ public final class JobReader {
             places.problem("of", "no file '" + written + "' beside this one", "the survey's file", "");
             return null;
         }
-        return SurveyReader.read(file, new OverruleCheck(knowledge::cards, today));
+        return SurveyReader.read(file, new OverruleCheck(knowledge::cards, today).and(new StockCheck(() -> catalogue)));
     }
 }

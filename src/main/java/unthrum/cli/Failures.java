@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
 import unthrum.reading.Problems;
 
 /** Turns what went wrong into a few lines on the error stream and an exit code. */
@@ -20,9 +21,17 @@ final class Failures {
 
     int wrongArguments(ParameterException e, String[] arguments) {
         CommandLine command = e.getCommandLine();
-        say(e.getMessage());
+        say(said(e, command));
         say("See 'unthrum " + path(command) + "--help'.");
         return ExitCode.WRONG_USE.code();
+    }
+
+    private static String said(ParameterException e, CommandLine command) {
+        if (command.getParent() == null && e instanceof UnmatchedArgumentException unmatched) {
+            String written = unmatched.getUnmatched().get(0);
+            return WrongUse.unknown("command '" + written + "'", written, command.getSubcommands().keySet()).getMessage();
+        }
+        return e.getMessage().replaceAll("is not an? (int|long)$", "is not a whole number");
     }
 
     private static String path(CommandLine command) {

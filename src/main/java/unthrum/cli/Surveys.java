@@ -9,10 +9,12 @@ import java.util.function.Supplier;
 import unthrum.knowledge.Knowledge;
 import unthrum.knowledge.OverruleCheck;
 import unthrum.material.Catalogue;
+import unthrum.material.StockCheck;
 import unthrum.plan.Patience;
 import unthrum.plan.Plan;
 import unthrum.plan.PlannedPanel;
 import unthrum.plan.Planner;
+import unthrum.reading.Check;
 import unthrum.reading.Problems;
 import unthrum.survey.PanelEntry;
 import unthrum.survey.Survey;
@@ -32,7 +34,8 @@ final class Surveys {
     private static List<Survey> read(List<Path> files, Supplier<Knowledge> knowledge) {
         List<Survey> surveys = new ArrayList<>();
         List<String> problems = new ArrayList<>();
-        OverruleCheck check = new OverruleCheck(() -> knowledge.get().cards(), LocalDate.now());
+        Check<Survey> check = new OverruleCheck(() -> knowledge.get().cards(), LocalDate.now())
+                .and(new StockCheck(Catalogue::load));
         for (Path file : files) {
             try {
                 surveys.add(SurveyReader.read(file, check));

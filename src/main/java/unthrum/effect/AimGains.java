@@ -41,7 +41,7 @@ final class AimGains {
     AimGains(Knowledge knowledge, Survey survey, List<Known> panels) {
         this.knowledge = knowledge;
         this.survey = survey;
-        this.panels = panels;
+        this.panels = panels.stream().filter(Known::borders).toList();
     }
 
     List<AimGain> all() {
@@ -50,7 +50,7 @@ final class AimGains {
 
     private List<Estimate<? extends Gain>> gains(Aim aim) {
         return switch (aim) {
-            case ROAD_DRUMMING -> List.of(calmer(aim, Known::borders));
+            case ROAD_DRUMMING -> List.of(calmer(aim, p -> true));
             case RAIN_NOISE -> List.of(calmer(aim, p -> p.panel().zone() == Zone.ROOF));
             case ENGINE_NOISE -> both(aim, p -> ENGINE.contains(p.nearNoise()));
             case EXHAUST_DRONE -> both(aim, p -> p.nearNoise() == NoiseSource.EXHAUST);
@@ -64,7 +64,7 @@ final class AimGains {
 
     private List<Estimate<? extends Gain>> both(Aim aim, Predicate<Known> near) {
         List<Estimate<? extends Gain>> both = new ArrayList<>(walls(near));
-        both.add(calmer(aim, Known::borders));
+        both.add(calmer(aim, p -> true));
         return List.copyOf(both);
     }
 
@@ -146,7 +146,8 @@ final class AimGains {
     private Estimate<DrierFaces> dew() {
         List<Known> told = panels.stream().filter(p -> p.effect().heat().dew().isWithin()).toList();
         if (told.isEmpty()) {
-            return Estimate.outside(panels.get(0).effect().heat().dew().reason());
+            return Estimate.outside(panels.isEmpty() ? "no surveyed panel bounds the room that people sit in"
+                    : panels.get(0).effect().heat().dew().reason());
         }
         Known worst = told.stream().min(Comparator.comparingDouble(p -> dew(p).treated().coldest())).orElseThrow();
         double area = over(told, d -> 1.0);

@@ -8,12 +8,12 @@ import unthrum.material.Layer;
 import unthrum.material.Material;
 import unthrum.physics.Band;
 import unthrum.physics.CompositeLoss;
-import unthrum.physics.Decoupler;
 import unthrum.physics.DoubleLeaf;
 import unthrum.physics.Estimate;
 import unthrum.physics.Leaf;
 import unthrum.physics.Partition;
 import unthrum.physics.ThirdOctave;
+import unthrum.reasoning.derive.FloatedBarrier;
 import unthrum.reasoning.derive.MetalSheet;
 import unthrum.reasoning.derive.OpenArea;
 import unthrum.survey.OpeningState;
@@ -110,7 +110,7 @@ final class Barriers {
         }
         List<Material> beyond = stack.layers().subList(spring + 1, stack.layers().size());
         return new DoubleLeaf(leaf(stack.layers().subList(0, spring + 1)), Leaf.limp(Stack.mass(beyond)),
-                spring(stack.layers().get(spring)));
+                FloatedBarrier.spring(stack.layers().get(spring), knowledge));
     }
 
     private Leaf leaf(List<Material> layers) {
@@ -118,15 +118,6 @@ final class Barriers {
                 knowledge.number("usual/bare-loss-factor"));
     }
 
-    private Decoupler spring(Material foam) {
-        double depth = foam.thickness().si();
-        double modulus = foam.springModulus().orElseThrow().si();
-        double loss = knowledge.number("usual/foam-loss-factor");
-        return switch (foam.cell()) {
-            case OPEN, FIBRE -> Decoupler.openCell(depth, modulus, loss);
-            case SOLID, CLOSED -> Decoupler.closedCell(depth, modulus, loss);
-        };
-    }
 
     private static double uncertainty(Partition partition, ThirdOctave band) {
         if (!(partition instanceof DoubleLeaf floated)) {

@@ -34,7 +34,7 @@ final class VehicleEffects {
             return facts.the(Panel.class);
         }
 
-        /** Whether it bounds the room people sit in; a bonnet gives its sound off outside. */
+        /** Whether it bounds the room people sit in; a bonnet keeps its sound, heat and cold outside. */
         boolean borders() {
             return panel().zone() != Zone.BONNET;
         }
@@ -84,7 +84,8 @@ final class VehicleEffects {
 
     /** In the band in which most panels can be told, the lower of equals. */
     private Optional<WeakestWall> weakestWall() {
-        List<Known> near = panels.stream().filter(p -> p.nearNoise() != NoiseSource.NONE).toList();
+        List<Known> near = panels.stream().filter(Known::borders)
+                .filter(p -> p.nearNoise() != NoiseSource.NONE).toList();
         ThirdOctave best = null;
         long most = 0;
         for (ThirdOctave band : Barriers.BANDS) {

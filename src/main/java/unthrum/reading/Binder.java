@@ -20,6 +20,9 @@ final class Binder {
     static final String UNKNOWN = "unknown";
     static final String NONE = "none";
 
+    /** Ways of saying 'none' that are not ours. */
+    private static final Set<String> NOTHING = Set.of("no", "No", "nothing", "nil", "false", "0", "-");
+
     private final Places places;
 
     Binder(Places places) {
@@ -147,6 +150,8 @@ final class Binder {
             for (Node entry : sequence.items()) {
                 values.add(value(entry, item, path + "[" + values.size() + "]"));
             }
+        } else if (node instanceof Node.Scalar scalar && NOTHING.contains(scalar.text())) {
+            places.problem(node, path, scalar.shown(), "a list, or 'none'", "write 'none' where there is none");
         } else if (!(node instanceof Node.Scalar scalar && scalar.text().equals(NONE))) {
             values.add(value(node, item, path + "[0]"));
         }

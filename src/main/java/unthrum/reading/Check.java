@@ -7,4 +7,12 @@ package unthrum.reading;
 @FunctionalInterface
 public interface Check<T> {
     void check(T value, Places places);
+
+    /** Both, this one first. */
+    default Check<T> and(Check<T> other) {
+        return (value, places) -> {
+            check(value, places);
+            other.check(value, places);
+        };
+    }
 }

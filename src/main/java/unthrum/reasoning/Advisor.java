@@ -85,6 +85,7 @@ public final class Advisor {
         facts.all(Bay.class).forEach(bay -> read.add(List.of(bay.place(), bay.area())));
         Merit merit = new Merit(knowledge, facts);
         catalogue.of(Layer.DAMPING).forEach(material -> read.add(merit.of(material)));
+        catalogue.of(Layer.DECOUPLER).forEach(material -> read.add(merit.gain(material)));
         return read;
     }
 

@@ -21,6 +21,7 @@ public final class Limits {
 
     private final List<Judgement> limits;
     private final List<Judgement> pairings;
+    private final Merit merit;
     private final double bright;
     private final double thickest;
     private final double heaviest;
@@ -28,6 +29,7 @@ public final class Limits {
     public Limits(Case panel, Knowledge knowledge) {
         this.limits = panel.all(Limit.class).stream().filter(j -> !bindsTheJob((Limit) j.conclusion())).toList();
         this.pairings = panel.all(Pairing.class);
+        this.merit = new Merit(knowledge, panel.facts());
         this.bright = knowledge.number("enough/bright-face");
         this.thickest = least(Bound.STACK_THICKNESS).orElse(Double.POSITIVE_INFINITY);
         this.heaviest = least(Bound.MASS).orElse(Double.POSITIVE_INFINITY);
@@ -120,6 +122,7 @@ public final class Limits {
             case BEARS_WEAR -> !m.bearsWear().orElse(false);
             case PLAIN_FACE -> m.bearsWear().orElse(false);
             case BRIGHT_FACE -> m.emissivity().isEmpty() || m.emissivity().get().si() > bright;
+            case FLOATS -> merit.gain(m) < value;
             case STACK_THICKNESS, MASS, COVERAGE -> false;
         };
     }

@@ -8,6 +8,7 @@ import unthrum.facts.Panel;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Layer;
 import unthrum.material.Material;
+import unthrum.reasoning.derive.FloatedBarrier;
 import unthrum.reasoning.derive.PanelFacts;
 
 /**
@@ -43,11 +44,16 @@ final class Merit {
         return switch (layer) {
             case DAMPING -> damping(material) / knowledge.number("enough/loss-factor");
             case BARRIER -> material.surfaceDensity().si() / knowledge.number("enough/barrier-weight");
-            case DECOUPLER -> material.thickness().si() / knowledge.number("enough/decoupler-depth");
+            case DECOUPLER -> gain(material) / knowledge.number("enough/decoupler-gain");
             case INSULATION -> material.thermalResistance() / knowledge.number("enough/insulation");
             case ABSORBER -> material.thickness().si() / knowledge.number("enough/absorber-depth");
             case HEAT_SHIELD, WEAR_FACE, SEAL, ANY -> 1;
         };
+    }
+
+    /** What a barrier gains by floating on this foam, dB. */
+    double gain(Material foam) {
+        return new FloatedBarrier(panel.skinWeight(), FloatedBarrier.spring(foam, knowledge), knowledge).gain();
     }
 
     /** Mean of the composite loss factor at room temperature and at the place's peak. */

@@ -112,15 +112,20 @@ public final class AsBuiltStarter {
         Map<Work, List<Judgement>> byWork = PanelWork.inOrder(duties.stream()).stream()
                 .collect(Collectors.groupingBy(PanelWork::work, LinkedHashMap::new, Collectors.toList()));
         byWork.forEach((work, asked) -> {
-            boolean shown = work != Work.TELL_OWNER
-                    && asked.stream().anyMatch(j -> j.standing().compareTo(Standing.PRACTICE) < 0);
             Set<String> parts = asked.stream().map(j -> j.conclusion().place().part()).filter(p -> !p.isEmpty())
                     .collect(Collectors.toCollection(LinkedHashSet::new));
             String remark = Stream.of(English.andNumbered(List.copyOf(parts)), steps(work, panel))
                     .filter(s -> !s.isEmpty()).collect(Collectors.joining("; "));
-            line(indent, MARK + "- {work: " + Words.of(work) + (shown ? ", photo: unknown" : "")
+            line(indent, MARK + "- {work: " + Words.of(work) + shown(work, asked)
                     + ", when: unknown}  # " + remark);
         });
+    }
+
+    /** What the audit wants to see of it beside a name and a day. */
+    private static String shown(Work work, List<Judgement> asked) {
+        boolean weighty = work == Work.PHOTOGRAPH || work != Work.TELL_OWNER
+                && asked.stream().anyMatch(j -> j.standing().compareTo(Standing.PRACTICE) < 0);
+        return work == Work.ROAD_TEST ? ", measured: unknown" : weighty ? ", photo: unknown" : "";
     }
 
     /** The steps of the card that meet a piece of work on a panel, or on the job as a whole. */

@@ -50,6 +50,9 @@ public final class AuditText {
         section("Before the vehicle leaves", audit.findings().stream().filter(Finding::beforeLeaving).toList());
         section("Afterwards", audit.findings().stream().filter(f -> !f.beforeLeaving()).toList());
         right();
+        if (audit.built().signOff().isEmpty()) {
+            page.paragraph(0, "Nobody has signed it off yet.");
+        }
         page.paragraph(0, "Digest of what was audited, for a signature: " + audit.digest());
     }
 

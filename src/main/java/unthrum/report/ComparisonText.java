@@ -37,7 +37,7 @@ public final class ComparisonText {
         List<PanelChange> outcomes = comparison.changed().stream().filter(PanelChange::isOutcome).toList();
         page.paragraph(0, English.sentence(English.count(outcomes.size(), "panel") + " treated otherwise, "
                 + comparison.added().size() + " added, " + comparison.gone().size() + " gone")
-                + " Mass " + mass(comparison.mass()) + ", material used " + money(comparison.price()) + " in money.");
+                + " Mass " + mass(comparison.mass()) + ", price of the material " + money(comparison.price()) + ".");
         page.blank();
         sides();
         aims();
@@ -79,7 +79,7 @@ public final class ComparisonText {
         Entries entries = new Entries();
         entries.add("before", outcome(change.before()));
         entries.add("after", outcome(change.after()) + (change.mass() == 0 ? ""
-                : " (" + mass(change.mass()) + ", material " + money(change.price()) + " in money)"));
+                : " (" + mass(change.mass()) + ", price of the material " + money(change.price()) + ")"));
         change.facts().forEach(f -> entries.add("fact", fact(f)));
         Told.of(change.nowSaid().stream(), sentences).forEach(t -> entries.add("now", English.sentence(t.clause())
                 + " [" + t.rule().id() + "]"));

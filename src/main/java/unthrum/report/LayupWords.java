@@ -84,7 +84,7 @@ final class LayupWords {
         byShare(laid.patches()).forEach((share, some) -> {
             boolean all = some.size() == 1 && some.get(0).place().isWholePanel();
             parts.add(!all ? "on " + share + of(bays(some))
-                    : some.get(0).coverage() >= 1 ? whole : "on the " + share + " that can be reached");
+                    : some.get(0).coverage() >= 1 ? whole : "on " + share + " of it");
         });
         return English.and(parts);
     }

@@ -16,7 +16,6 @@ import unthrum.audit.Mistake;
 import unthrum.audit.Severity;
 import unthrum.built.BuiltPanel;
 import unthrum.built.BuiltPanel.Drains;
-import unthrum.built.BuiltPanel.Travel;
 import unthrum.facts.Conclusion;
 import unthrum.facts.Duty;
 import unthrum.facts.Duty.Work;
@@ -65,12 +64,13 @@ final class OwnerFindings {
     private String says(Mistake mistake, Finding f) {
         return switch (mistake) {
             case LAYER_WHERE_NONE_MAY_BE -> f.severity() == Severity.WASTE ? layer(f) + " does nothing there"
-                    : layer(f) + " lies where nothing may lie, and must be cut back";
+                    : layer(f) + " lies where nothing may lie, and must " + (f.place().isWholePanel() ? "come off" : "be cut back");
             case STOPS_SHORT_UNKNOWN -> "nobody has written down whether bolts, clips and drains were left free";
             case COVERS_TOO_MUCH -> "more is covered than brings anything, which does no harm";
             case USELESS_ALONE -> layer(f) + " needs another layer with it, and that one is missing";
             case COVERED_BEFORE_READY -> "it was covered before what waited under it was put right ("
                     + English.and(obstacles(f)) + "), and must be opened again";
+            case TOUCHES -> "something that moves touches what was fitted (" + f.what() + "), so do not drive before it is cut back";
             case NOT_MEASURED -> "something that decides was never looked for or measured (" + f.what() + ")";
             case WANTED_LAYER_MISSING -> "still without what was planned, " + planned(f);
             case COVERS_TOO_LITTLE -> "covered less than was planned with " + planned(f);
@@ -106,10 +106,6 @@ final class OwnerFindings {
                 && panel.flatMap(BuiltPanel::drains).equals(Optional.of(Drains.BLOCKED))) {
             return Optional.of("water does not run out of the drains");
         }
-        if (works.contains(Work.CHECK_TRAVEL)
-                && panel.flatMap(BuiltPanel::travel).equals(Optional.of(Travel.TOUCHES))) {
-            return Optional.of("something that moves touches what was fitted");
-        }
         return Optional.empty();
     }
 
@@ -136,6 +132,7 @@ final class OwnerFindings {
             case SERVICE_COLD -> "does not bear the cold of the place";
             case MASS, LIGHT_ENOUGH -> "is too heavy for the place";
             case HEAVY_ENOUGH -> "is too light to hold back noise";
+            case FLOATS -> "is too hard or too thin a cushion to help";
             case COVERAGE -> "covers more than brings anything";
             case BURN_RATE -> "has no proof that it burns slowly enough";
             case CLOSED_CELL -> "soaks up water, and the place gets wet";

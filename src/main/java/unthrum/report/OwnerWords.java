@@ -56,7 +56,7 @@ final class OwnerWords {
 
     static String purpose(Layer layer) {
         return switch (layer) {
-            case DAMPING -> "patches against ringing";
+            case DAMPING -> "damping against ringing";
             case DECOUPLER -> "soft foam as a cushion";
             case BARRIER -> "a heavy sheet against noise from outside";
             case INSULATION -> "a layer against heat and cold";

@@ -22,7 +22,7 @@ final class OwnerWork {
             case WAIT_FOR_CURE -> "letting fresh paint harden";
             case MEASURE_AND_MARK, DRY_LAY -> "laying the pieces out before sticking";
             case PUNCH_CLEARANCE -> "cutting the layers free round bolts and clips";
-            case CUT_ALONG_EDGE -> "cutting the layers along the edge of a cover";
+            case CUT_ALONG_EDGE -> "cutting the layers along the edges that must stay free";
             case ROLL_DOWN -> "rolling the pieces down over their whole face";
             case TAP_AGAIN -> "tapping the metal again";
             case CLOSE_HOLE -> "closing a hole";

@@ -58,7 +58,7 @@ final class ReasonText {
     private String lookedAt(Reason reason) {
         List<String> looked = new ArrayList<>();
         for (Compared compared : reason.compared()) {
-            looked.add(what(compared.fact(), compared.component()) + " "
+            looked.add(what(compared.fact(), compared.component()) + " = "
                     + Sentences.shown(compared.fact(), compared.component()) + (compared.assumed() ? " (assumed)" : ""));
         }
         reason.bindings().values().stream().filter(Threshold.class::isInstance).map(Threshold.class::cast)

@@ -42,7 +42,8 @@ final class WhyNotWords {
                     + English.capital(first(alone.broken()));
         }
         WhyNot.Outdone outdone = (WhyNot.Outdone) answer;
-        return "No " + what + ": " + LayupWords.names(outdone.chosen()) + " serves more than "
+        return "No " + what + ": " + LayupWords.names(outdone.chosen())
+                + (outdone.chosen().layers().size() > 1 ? " together serve more than " : " serves more than ")
                 + LayupWords.names(outdone.with()) + ", the best that has one.";
     }
 

@@ -11,10 +11,14 @@ import org.junit.jupiter.api.Test;
 import unthrum.Scenarios;
 import unthrum.built.Built;
 import unthrum.built.BuiltPanel;
+import unthrum.built.Done;
 import unthrum.built.Edit;
+import unthrum.facts.Duty.Work;
 import unthrum.material.Layer;
 import unthrum.plan.Plan;
 import unthrum.plan.PlannedPanel;
+import unthrum.reading.Dimension;
+import unthrum.reading.Quantity;
 import unthrum.reasoning.Overruled;
 import unthrum.survey.Overrule;
 import unthrum.survey.Survey;
@@ -167,5 +171,35 @@ class JudgementCallsTest {
             silent = Edit.with(silent, component, Optional.empty());
         }
         return silent;
+    }
+
+    @Nested
+    @DisplayName("by showing it")
+    class ByShowing {
+        private List<Finding> with(Work work, Optional<String> photo, Optional<List<Built.Measured>> measured) {
+            Built sound = SoundJob.of(PLAN);
+            List<Done> done = sound.done().orElseThrow().stream().map(d -> d.work().contains(work)
+                    ? Edit.with(Edit.with(d, "photo", photo), "measured", Optional.empty()) : d).toList();
+            return audited(PLAN, Edit.with(Edit.with(sound, "done", Optional.of(done)), "measured", measured));
+        }
+
+        @Test
+        @DisplayName("photographs are shown by one, whoever says that they were taken")
+        void photographs() {
+            assertThat(with(Work.PHOTOGRAPH, Optional.of("1 to 40"), Optional.empty())).isEmpty();
+            assertThat(with(Work.PHOTOGRAPH, Optional.empty(), Optional.empty())).singleElement()
+                    .satisfies(f -> assertThat(f.rules()).containsExactly("proof/photograph"));
+        }
+
+        @Test
+        @DisplayName("a road test is shown by its levels before and after")
+        void roadTest() {
+            Quantity level = new Quantity(72, Dimension.LEVEL);
+            assertThat(with(Work.ROAD_TEST, Optional.empty(), Optional.of(List.of(new Built.Measured("at the ear",
+                    Optional.of(level), Optional.of(level)))))).isEmpty();
+            assertThat(with(Work.ROAD_TEST, Optional.empty(), Optional.of(List.of(new Built.Measured("at the ear",
+                    Optional.of(level), Optional.empty()))))).singleElement()
+                    .satisfies(f -> assertThat(f.rules()).containsExactly("proof/road-test"));
+        }
     }
 }

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import unthrum.Scenarios;
 import unthrum.facts.Bay;
 import unthrum.facts.Duty;
@@ -18,6 +19,7 @@ import unthrum.facts.Limit;
 import unthrum.facts.Limit.Bound;
 import unthrum.facts.Opening;
 import unthrum.facts.Pairing;
+import unthrum.facts.Panel;
 import unthrum.facts.Place;
 import unthrum.facts.Question;
 import unthrum.facts.Veto;
@@ -26,6 +28,10 @@ import unthrum.knowledge.Standing;
 import unthrum.material.Layer;
 import unthrum.material.Material;
 import unthrum.material.Material.Cell;
+import unthrum.physics.Decoupler;
+import unthrum.physics.DoubleLeaf;
+import unthrum.physics.Leaf;
+import unthrum.physics.ThirdOctave;
 import unthrum.plan.Plan;
 import unthrum.plan.PlannedPanel;
 import unthrum.reasoning.Verdict;
@@ -118,7 +124,7 @@ final class Oracle {
         return expected;
     }
 
-    private static boolean breaks(Material m, Limit limit) {
+    private boolean breaks(Material m, Limit limit) {
         return means(limit.layer(), m.layer()) && switch (limit.bound()) {
             case LAYER_THICKNESS -> m.thickness().si() > limit.value();
             case SERVICE_TEMPERATURE -> m.serviceTo().si() < limit.value();
@@ -133,8 +139,24 @@ final class Oracle {
             case BEARS_WEAR -> !m.bearsWear().orElse(false);
             case PLAIN_FACE -> m.bearsWear().orElse(false);
             case BRIGHT_FACE -> m.emissivity().map(e -> e.si() > BRIGHT).orElse(true);
+            case FLOATS -> gain(m) < limit.value();
             case STACK_THICKNESS, MASS, COVERAGE -> false;
         };
+    }
+
+    /** Mean from 250 Hz to 4 kHz of two limp leaves on the foam's spring over one leaf of their weight. */
+    private double gain(Material foam) {
+        double skin = panel.advice().panel().facts().the(Panel.class).skinWeight();
+        double barrier = Scenarios.KNOWLEDGE.number("usual/barrier-weight");
+        double depth = foam.thickness().si();
+        double modulus = foam.springModulus().orElseThrow().si();
+        double loss = Scenarios.KNOWLEDGE.number("usual/foam-loss-factor");
+        boolean open = foam.cell() == Cell.OPEN || foam.cell() == Cell.FIBRE;
+        DoubleLeaf two = new DoubleLeaf(Leaf.limp(skin), Leaf.limp(barrier), open
+                ? Decoupler.openCell(depth, modulus, loss) : Decoupler.closedCell(depth, modulus, loss));
+        return Stream.of(ThirdOctave.values()).filter(b -> b.nominal() >= 250 && b.nominal() <= 4000)
+                .mapToDouble(b -> two.transmissionLoss(b.centre()) - Leaf.limp(skin + barrier).transmissionLoss(b.centre()))
+                .average().orElseThrow();
     }
 
     /** Bounds on the layers together: the stack over each bay, the mass on the panel and on the vehicle. */

@@ -35,7 +35,8 @@ final class WorkPerturbations extends Perturbations {
             case HOLE_OPEN -> any(sound.closed().orElseThrow()).map(this::open);
             case DRAINS_BLOCKED -> Optional.of(with("drains", Drains.BLOCKED, oracle.undone(due(this::needsDrains))));
             case TRAVEL_TOUCHES -> Optional.of(with("travel", Travel.TOUCHES, oracle.undone(due(j ->
-                    Set.of(Work.CHECK_TRAVEL, Work.KEEP_TRAVEL).contains(Oracle.work(j))))));
+                    Set.of(Work.CHECK_TRAVEL, Work.KEEP_TRAVEL).contains(Oracle.work(j)))).stream()
+                    .map(e -> new Expected(Severity.DANGER, Mistake.TOUCHES, e.place(), e.rules())).toList()));
             case TRIM_FORCED -> Optional.of(trimForced());
             case STILL_RINGS -> Optional.of(stillRings());
             case NOT_TAPPED -> Optional.of(notTapped());

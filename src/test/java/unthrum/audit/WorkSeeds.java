@@ -105,7 +105,7 @@ final class WorkSeeds extends SeedMaker {
     private void travel(PlannedPanel p) {
         List<Place> moving = Stream.concat(all(p, Moving.class), all(p, Lid.class)).map(Fact::place).distinct().toList();
         if (asks(p, "proof/check-travel")) {
-            add("a moving part that touches", p, Seed.set("travel", Travel.TOUCHES), "DANGER WORK_NOT_DONE "
+            add("a moving part that touches", p, Seed.set("travel", Travel.TOUCHES), "DANGER TOUCHES "
                     + (moving.size() == 1 ? moving.get(0).toString() : p.name()) + " proof/check-travel");
         }
     }

@@ -76,6 +76,7 @@ class JobReaderTest {
             over: none      | over: drain 1  | 6:67: no 'drain 1' on the panel; expected a rib, fixing, hole or cover of the panel: bead at 400 mm, cable hole 1
             2026-03-11      | 2026-03-13     | 7:31: the day 2026-03-13, which is to come; expected no day after 2026-03-12
             cable hole 1    | cable hole 2   | 8:13: no 'cable hole 2' on the panel; expected a hole of the panel: cable hole 1; did you mean 'cable hole 1'?
+            finished: 2026-03-12 | finished: 2026-03-10 | 7:31: work on 2026-03-11, after the job was finished on 2026-03-10; expected no day after that; move 'finished' on, or correct the day
             finished: 2026-03-12 | finished: 2027-01-01 | 2:11: the day 2027-01-01, which is to come; expected no day after 2026-03-12
             of: van.yaml    | of: car.yaml   | 1:5: no file 'car.yaml' beside this one; expected the survey's file
             who: A. Fitter  | note: none     | 7:12: 'wash' done by nobody; expected who did it, here, with the panel or with the job; add 'who'

@@ -25,7 +25,8 @@ class VehicleEffectTest {
                     + "indoor: {temperature: 20 degC, humidity: 50 %}",
             "road drumming, rattles, summer heat, winter cold, condensation, exhaust drone",
             "{panel: roof, zone: roof, " + PANEL, "{panel: floor, zone: floor, " + PANEL,
-            "{panel: lid, zone: tailgate, lid: {holder: struts, margin: 1.5 kg}, " + PANEL);
+            "{panel: lid, zone: tailgate, lid: {holder: struts, margin: 1.5 kg}, " + PANEL,
+            "{panel: bonnet, zone: bonnet, near noise: engine, " + PANEL);
 
     private static Object gain(Effects effects, Aim aim) {
         return effects.vehicle().gains().stream().filter(g -> g.aim() == aim).findFirst().orElseThrow().gains().get(0)
@@ -92,6 +93,19 @@ class VehicleEffectTest {
             assertThat(winter.wattsBefore()).isCloseTo(0.5 * (214.3 + 142.9), offset(0.1));
             assertThat(winter.wattsAfter()).isCloseTo(0.5 * (44.9 + 142.9), offset(0.1));
             assertThat(winter.outside()).isEmpty();
+        }
+
+        /** Common practice, no source: the engine bay, not the cabin, lies behind a bonnet. */
+        @Test
+        @DisplayName("a bonnet bounds no room: what is laid on it gains the cabin nothing, and without others there is no figure")
+        void bonnet() {
+            LessHeat without = (LessHeat) gain(BENCH.effects(BENCH.bare("roof")), Aim.SUMMER_HEAT);
+            LessHeat with = (LessHeat) gain(BENCH.effects(BENCH.bare("roof"), BENCH.laid("bonnet", 1, "nitrile-foam-19")),
+                    Aim.SUMMER_HEAT);
+            assertThat(with).isEqualTo(without);
+            assertThat(BENCH.effects(BENCH.laid("bonnet", 1, "nitrile-foam-19")).vehicle().gains())
+                    .allSatisfy(g -> assertThat(g.gains()).noneMatch(Estimate::isWithin));
+            assertThat(BENCH.effects(BENCH.bare("bonnet")).vehicle().weakestWall()).isEmpty();
         }
 
         @Test

@@ -79,6 +79,7 @@ class AsBuiltStarterTest {
     void filled(String scenario) throws IOException {
         String filled = withoutMarks(starter(scenario)).replace("who: unknown", "who: A. Fitter")
                 .replaceAll("(when|finished): unknown", "$1: " + TODAY).replace("photo: unknown", "photo: 0417.jpg")
+                .replace("measured: unknown", "measured: 72 dB before and 69 dB after")
                 .replace("over: unknown", "over: none").replace("tap after: unknown", "tap after: dead")
                 .replace("trim: unknown", "trim: {back: freely, gap: 0 mm}").replace("travel: unknown", "travel: free")
                 .replace("drains: unknown", "drains: run");
