@@ -81,14 +81,14 @@ final class Why implements Runnable {
         Catalogue catalogue = Catalogue.load();
         try (PanelTrial trial = new PanelTrial(new RuleEngine(knowledge), catalogue, survey)) {
             if (!edits.isEmpty()) {
-                whatIf(trial, entry, width);
+                whatIf(trial, entry, survey.limits().isPresent(), width);
                 return;
             }
             if (!changes) {
                 theCase(new Planner(knowledge, catalogue).plan(survey), only, knowledge, width);
             }
             if (changes || !json) {
-                turned(Turned.of(trial, entry), only, knowledge, width);
+                turned(Turned.of(trial, entry), only, survey.limits().isPresent(), knowledge, width);
             }
         }
     }
@@ -102,21 +102,21 @@ final class Why implements Runnable {
         }
     }
 
-    private void turned(Turned turned, Optional<Layer> only, Knowledge knowledge, int width) {
+    private void turned(Turned turned, Optional<Layer> only, boolean scarce, Knowledge knowledge, int width) {
         if (json) {
             surroundings.printUtf8(ChangesJson.of(turned, knowledge));
         } else {
-            surroundings.print(ChangesText.of(turned, only, teach, knowledge, width, look.style(surroundings)));
+            surroundings.print(ChangesText.of(turned, only, teach, scarce, knowledge, width, look.style(surroundings)));
         }
     }
 
-    private void whatIf(PanelTrial trial, PanelEntry entry, int width) {
+    private void whatIf(PanelTrial trial, PanelEntry entry, boolean scarce, int width) {
         try {
             WhatIf whatIf = WhatIf.of(trial, entry, "--if", edits);
             if (json) {
                 surroundings.printUtf8(ChangesJson.of(whatIf));
             } else {
-                surroundings.print(WhatIfText.of(whatIf, width, look.style(surroundings)));
+                surroundings.print(WhatIfText.of(whatIf, scarce, width, look.style(surroundings)));
             }
         } catch (Problems e) {
             throw new WrongUse(e.first(Failures.ONE_SCREEN));

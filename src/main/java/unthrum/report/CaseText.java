@@ -3,7 +3,10 @@ package unthrum.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import unthrum.facts.Caution;
 import unthrum.facts.Conclusion;
 import unthrum.facts.Duty;
@@ -14,30 +17,36 @@ import unthrum.facts.Question;
 import unthrum.facts.Veto;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Layer;
+import unthrum.plan.PanelWork;
 import unthrum.plan.PlannedPanel;
 import unthrum.reading.Words;
 import unthrum.reasoning.Considered;
 import unthrum.reasoning.Ladder;
 import unthrum.reasoning.Layup;
 import unthrum.reasoning.PanelAdvice;
+import unthrum.reasoning.Verdict;
 import unthrum.reasoning.WeighedWant;
 import unthrum.reasoning.derive.Assumed;
 import unthrum.reasoning.engine.Judgement;
+import unthrum.reasoning.engine.Reason;
 
 /** The whole case of one panel as text: rule by rule what speaks for and against, and every material compared. */
 public final class CaseText {
 
     private static final int INDENT = 2;
 
+    private final PlannedPanel planned;
     private final PanelAdvice advice;
     private final CaseScope scope;
     private final Knowledge knowledge;
     private final Page page;
     private final Sentences sentences;
     private final ReasonText reasons;
+    private final LeftOutWords leftOut;
     private final LayupWords words;
 
     private CaseText(PlannedPanel planned, CaseScope scope, boolean teach, Knowledge knowledge, Page page) {
+        this.planned = planned;
         this.advice = planned.advice();
         this.scope = scope;
         this.knowledge = knowledge;
@@ -45,6 +54,7 @@ public final class CaseText {
         this.sentences = new Sentences(PlaceNames.on(advice.panel().facts()));
         this.reasons = new ReasonText(page, sentences, knowledge, teach);
         this.words = new LayupWords(sentences);
+        this.leftOut = new LeftOutWords(planned, sentences);
     }
 
     /** @param only show what concerns this layer; everything when absent */
@@ -62,6 +72,7 @@ public final class CaseText {
             page.paragraph(INDENT, "Nothing is laid.");
         }
         words.instructions(planned.layup()).forEach(line -> page.paragraph(INDENT, line));
+        leftOut.lines().forEach(line -> page.paragraph(INDENT, "Left out, though chosen. " + line));
         wants();
         section("Against, though nothing asks for it", Veto.class, j -> !defeatsSomething(j));
         section("Limits on what may be laid", Limit.class, j -> true);
@@ -71,8 +82,12 @@ public final class CaseText {
         overrules();
         candidates();
         advice.ladder().filter(l -> scope.admitsLadder()).ifPresent(this::ladder);
-        section("Work", Duty.class, j -> true);
-        section("Take care", Caution.class, j -> true);
+        List<Judgement> work = Stream.concat(PanelWork.of(planned).stream(), ofTheJob(Duty.class)).toList();
+        List<Judgement> care = Stream.concat(advice.cautions().stream(), ofTheJob(Caution.class)).toList();
+        section("Work", work.stream());
+        section("Take care", care.stream());
+        section("Would come with layers that are not laid", Stream.concat(without(Duty.class, work),
+                without(Caution.class, care)));
         assumptions();
     }
 
@@ -106,7 +121,28 @@ public final class CaseText {
     }
 
     private void section(String title, Class<? extends Conclusion> kind, Predicate<Judgement> which) {
-        List<Judgement> judgements = advice.panel().all(kind).stream().filter(scope::admits).filter(which).toList();
+        section(title, advice.panel().all(kind).stream().filter(which));
+    }
+
+    /** What the whole job asks for, as far as it concerns what this panel gets. */
+    private Stream<Judgement> ofTheJob(Class<? extends Conclusion> kind) {
+        Predicate<Layer> comes = l -> planned.verdict() == Verdict.HOLD || planned.layup().has(l)
+                || l == Layer.SEAL && !planned.closings().isEmpty();
+        return advice.panel().all(kind).stream().filter(j -> j.conclusion().place().isVehicle())
+                .map(j -> new Judgement(j.conclusion(), j.reasons().stream().filter(r -> r.rule().serves(comes)).toList()))
+                .filter(j -> !j.reasons().isEmpty());
+    }
+
+    /** What the rules say beside what is told already. */
+    private Stream<Judgement> without(Class<? extends Conclusion> kind, List<Judgement> told) {
+        Set<Reason> reasons = told.stream().flatMap(j -> j.reasons().stream()).collect(Collectors.toSet());
+        return advice.panel().all(kind).stream().map(j -> new Judgement(j.conclusion(),
+                        j.reasons().stream().filter(r -> !reasons.contains(r)).toList()))
+                .filter(j -> !j.reasons().isEmpty());
+    }
+
+    private void section(String title, Stream<Judgement> all) {
+        List<Judgement> judgements = all.filter(scope::admits).toList();
         if (!judgements.isEmpty()) {
             heading(title);
         }
@@ -140,7 +176,7 @@ public final class CaseText {
 
     private String fate(Considered candidate) {
         if (candidate.chosen()) {
-            return "Chosen.";
+            return leftOut.why(candidate.material()).map(why -> "Chosen, and left out " + why + ".").orElse("Chosen.");
         }
         if (candidate.rejectedBy().isEmpty()) {
             return candidate.best().map(l -> "Inside the limits, at best in: " + LayupWords.names(l)

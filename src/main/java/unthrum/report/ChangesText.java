@@ -22,6 +22,8 @@ import unthrum.reasoning.change.WhyNot;
 /** What a panel does not get and why, what would change it, and how sure its verdict is. */
 public final class ChangesText {
 
+    static final String BY_ITSELF = "Below, the panel is judged by itself, as if money and mass were plenty.";
+
     private static final int INDENT = 2;
     private static final Map<Use, String> TITLES = Map.of(
             Use.ADVICE, "Something to do",
@@ -43,10 +45,17 @@ public final class ChangesText {
         this.effects = new EffectWords(sentences);
     }
 
-    /** @param only show what concerns this layer; everything when absent */
-    public static String of(Turned turned, Optional<Layer> only, boolean full, Knowledge knowledge,
+    /**
+     * @param only   show what concerns this layer; everything when absent
+     * @param scarce whether the survey bounds money or mass, which is shared over the whole vehicle
+     */
+    public static String of(Turned turned, Optional<Layer> only, boolean full, boolean scarce, Knowledge knowledge,
                             int width, Style style) {
         Page page = new Page(width, style);
+        if (scarce) {
+            page.blank();
+            page.paragraph(0, BY_ITSELF);
+        }
         ChangesText text = new ChangesText(turned.advice(), only, page);
         text.whyNot(turned.whyNots(), full, knowledge);
         text.changes(turned.changes());

@@ -168,33 +168,7 @@ final class PanelText {
     }
 
     private void leftOut() {
-        Map<LeftOut.Scarce, List<LeftOut>> byReason = planned.leftOut().stream()
-                .collect(Collectors.groupingBy(LeftOut::why, TreeMap::new, Collectors.toList()));
-        byReason.forEach((why, pieces) -> entries.add("left out", "For want of " + scarce(why) + ": "
-                + English.and(pieces.stream().collect(Collectors.groupingBy(p -> p.material().material(),
-                        LinkedHashMap::new, Collectors.toList())).entrySet().stream()
-                        .map(e -> e.getKey() + " " + places(e.getValue())).toList())
-                + "."));
-    }
-
-    private String places(List<LeftOut> pieces) {
-        if (pieces.get(0).material().layer() == Layer.SEAL) {
-            return "for " + English.andNumbered(pieces.stream().map(p -> sentences.place(p.patch().place())).toList());
-        }
-        double area = pieces.stream().mapToDouble(p -> p.patch().area()).sum();
-        boolean whole = pieces.get(0).patch().place().isWholePanel();
-        return "(" + Amounts.area(area) + (whole ? "" : " on " + English.andNumbered(pieces.stream()
-                .map(p -> sentences.place(p.patch().place())).toList())) + ")";
-    }
-
-    private static String scarce(LeftOut.Scarce why) {
-        return switch (why) {
-            case MONEY -> "money";
-            case ADDED_MASS -> "mass that may be added";
-            case ROOF_MASS -> "mass that the roof may take";
-            case PAYLOAD -> "payload";
-            case PANEL -> "what the panel itself may take";
-        };
+        new LeftOutWords(planned, sentences).lines().forEach(line -> entries.add("left out", line));
     }
 
     private void work() {

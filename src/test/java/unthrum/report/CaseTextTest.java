@@ -7,6 +7,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import unthrum.Scenarios;
 import unthrum.material.Layer;
+import unthrum.pieces.Bench;
 import unthrum.plan.PlannedPanel;
 import unthrum.reasoning.engine.Reason;
 
@@ -51,5 +52,19 @@ class CaseTextTest {
         String text = text(Optional.of(Layer.BARRIER), false);
         assertThat(text).contains("For a barrier").contains("rubber-barrier-2.5-hot")
                 .doesNotContain("For insulation").doesNotContain("glass-felt-6  ");
+    }
+
+    @Test
+    @DisplayName("says what was chosen and is left out for want of money, and keeps its work apart")
+    void leftOut() {
+        PlannedPanel poor = Bench.advised("limits: {money: 60 EUR}\n", Bench.panel("floor", 1300, 620,
+                "skin: {metal: steel, gauge: 0.9 mm}", "ribs: none", "tap: rings", "clearance: 20 mm",
+                "clearance to: carpet", "heat: none", "reach: open", "behind: none", "near noise: road", "wet: dry",
+                "surface: {paint: sound, dirt: clean, rust: none, old: none}")).panels().get(0);
+        String material = "melamine-foam-10-hot";
+        String text = CaseText.of(poor, Optional.empty(), false, Scenarios.KNOWLEDGE, 400, Style.PLAIN);
+        assertThat(text).contains("Left out, though chosen. For want of money: ")
+                .containsPattern(material + " +Chosen, and left out for want of money\\.")
+                .contains("Would come with layers that are not laid");
     }
 }
