@@ -106,8 +106,8 @@ final class SurveyedPanel {
         add("wet", panel.wet().map(w -> Words.of(w) + panel.driesOut().filter(d -> w != Wetness.DRY)
                 .map(d -> d ? ", dries out" : ", does not dry out").orElse("")));
         add("traffic", panel.traffic().map(Words::of));
-        add("noise by", panel.nearNoise().map(Words::of));
-        add("ear by", panel.nearEar().map(near -> near ? "yes" : NONE));
+        add("noise near", panel.nearNoise().map(Words::of));
+        add("ear near", panel.nearEar().map(near -> near ? "yes" : NONE));
     }
 
     private static String holes(List<PanelEntry.Opening> openings) {
@@ -126,7 +126,8 @@ final class SurveyedPanel {
     }
 
     private void work() {
-        add("reach", panel.reach().map(r -> Words.of(r) + panel.reachable().map(s -> ", " + s + " of it").orElse("")));
+        panel.reach().ifPresent(r -> entries.add("reach", Words.of(r)
+                + panel.reachable().map(s -> ", " + s + " of it").orElse("")));
         add("moving", list(panel.moving(), Words::of));
         add("covers", list(panel.covers(), c -> Words.of(c.kind()) + c.size().map(SurveyedPanel::by).orElse("")));
         add("behind it", list(panel.behind(), Words::of));

@@ -11,6 +11,8 @@ import unthrum.reading.Words;
 /** Reports what cannot be true together on one panel. Its size and parts have been read without a problem. */
 record PanelCheck(PanelEntry panel, String path, Places places) {
     /** A circle through a measured rise and its chord may miss the measured radius by a quarter: tape measures. */
+    /** m */
+    private static final double ROUNDING = 1e-9;
     private static final double RADIUS_TOLERANCE = 0.25;
     /** No metal gets hotter than this of itself. Common practice, no source. */
     private static final double HOT_WITHOUT_SOURCE = 60;
@@ -155,8 +157,22 @@ record PanelCheck(PanelEntry panel, String path, Places places) {
             if (covers.get(i).size().filter(this::overhangs).isPresent()) {
                 report("covers[" + i + "].size", "a " + Words.of(covers.get(i).kind()) + " of "
                         + pair(covers.get(i).size().get()), "no more than the panel of " + pair(panel.size()), "");
+            } else if (sticksOut(covers.get(i))) {
+                report("covers[" + i + "].at", "a " + Words.of(covers.get(i).kind()) + " of "
+                        + pair(covers.get(i).size().get()) + " with its middle at " + pair(covers.get(i).at().get()),
+                        "all of it on the panel of " + pair(panel.size()), "measure to the middle of the cover");
             }
         }
+    }
+
+    private boolean sticksOut(PanelEntry.Cover cover) {
+        if (cover.at().isEmpty() || cover.size().isEmpty()) {
+            return false;
+        }
+        double along = Math.min(cover.at().get().get(0).si(), first() - cover.at().get().get(0).si());
+        double across = Math.min(cover.at().get().get(1).si(), second() - cover.at().get().get(1).si());
+        return along < cover.size().get().get(0).si() / 2 - ROUNDING
+                || across < cover.size().get().get(1).si() / 2 - ROUNDING;
     }
 
     private boolean overhangs(List<Quantity> size) {

@@ -119,6 +119,10 @@ class SurveyReaderTest {
             door("covers: {kind: pump hatch, size: [700 mm, 650 mm]}", "van.yaml:8:38: a pump hatch of 700 mm by 650 mm;"
                     + " expected no more than the panel of 800 mm by 600 mm");
             fine("covers: {kind: pump hatch, size: [600 mm, 700 mm]}");
+            door("covers: {kind: pump hatch, size: [200 mm, 100 mm], at: [90 mm, 300 mm]}", "van.yaml:8:60: a pump hatch of"
+                    + " 200 mm by 100 mm with its middle at 90 mm by 300 mm; expected all of it on the panel of 800 mm by"
+                    + " 600 mm; measure to the middle of the cover");
+            fine("covers: {kind: pump hatch, size: [200 mm, 100 mm], at: [100 mm, 550 mm]}");
             door("openings: {kind: vent, size: 81 cm}", "van.yaml:8:34: a vent of 810 mm;"
                     + " expected no more than the panel's longer side, 800 mm");
             door("fixings: {kind: hinge, size: 81 cm}", "van.yaml:8:34: a hinge of 810 mm;"
