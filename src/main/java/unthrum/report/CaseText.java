@@ -53,7 +53,7 @@ public final class CaseText {
         this.page = page;
         this.sentences = new Sentences(PlaceNames.on(advice.panel().facts()));
         this.reasons = new ReasonText(page, sentences, knowledge, teach);
-        this.words = new LayupWords(sentences);
+        this.words = new LayupWords(advice.panel().facts());
         this.leftOut = new LeftOutWords(planned, sentences);
     }
 

@@ -94,8 +94,7 @@ public record JobSheet(String title, List<String> summary, List<Section> section
 
     private static String what(Task task, boolean decides, Plan plan, PieceNumbers pieces) {
         List<String> what = new ArrayList<>();
-        LayupWords words = new LayupWords(new Sentences(PlaceNames.on(
-                plan.panel(task.panel()).orElseThrow().advice().panel().facts())));
+        LayupWords words = new LayupWords(plan.panel(task.panel()).orElseThrow().advice().panel().facts());
         task.layers().forEach(l -> what.add(words.piece(l) + ", " + pieces.words(task.panel(), l.material())));
         task.closings().forEach(c -> what.add(words.plug(c)));
         List<String> parts = task.parts().stream().filter(p -> task.closings().stream()

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import unthrum.facts.Access;
 import unthrum.material.Layer;
 import unthrum.material.Material;
 import unthrum.material.Material.Bonding;
@@ -13,14 +14,25 @@ import unthrum.reasoning.Closing;
 import unthrum.reasoning.Laid;
 import unthrum.reasoning.Layup;
 import unthrum.reasoning.Patch;
+import unthrum.reasoning.derive.PanelFacts;
+import unthrum.survey.Reach;
 
 /** Layups in words: short for tables, as an instruction for the panel. */
 final class LayupWords {
 
     private final Sentences sentences;
+    private final boolean reachedInPart;
 
+    /** For layups of which nobody says why they cover what they cover. */
     LayupWords(Sentences sentences) {
         this.sentences = sentences;
+        this.reachedInPart = false;
+    }
+
+    /** For the layups of a plan: where a panel is reached in part, what is covered is what can be reached. */
+    LayupWords(PanelFacts facts) {
+        this.sentences = new Sentences(PlaceNames.on(facts));
+        this.reachedInPart = facts.the(Access.class).reach() == Reach.PART;
     }
 
     /** 'butyl-2 2 mm on 40 % of bays 1 and 2; nitrile-foam-10 10 mm all over'. */
@@ -84,7 +96,7 @@ final class LayupWords {
         byShare(laid.patches()).forEach((share, some) -> {
             boolean all = some.size() == 1 && some.get(0).place().isWholePanel();
             parts.add(!all ? "on " + share + of(bays(some))
-                    : some.get(0).coverage() >= 1 ? whole : "on " + share + " of it");
+                    : some.get(0).coverage() >= 1 ? whole : reachedInPart ? "on the " + share + " that can be reached" : "on " + share + " of it");
         });
         return English.and(parts);
     }

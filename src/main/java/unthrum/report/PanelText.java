@@ -45,7 +45,7 @@ final class PanelText {
         this.effect = effect;
         this.toldElsewhere = toldElsewhere;
         this.sentences = new Sentences(PlaceNames.on(advice.panel().facts()));
-        this.words = new LayupWords(sentences);
+        this.words = new LayupWords(advice.panel().facts());
         this.unserved = new Unserved(planned, sentences);
     }
 

@@ -81,7 +81,7 @@ public final class PlanText {
     private void overview() {
         List<Row> rows = new ArrayList<>();
         for (PlannedPanel p : plan.panels()) {
-            LayupWords words = new LayupWords(new Sentences(PlaceNames.on(p.advice().panel().facts())));
+            LayupWords words = new LayupWords(p.advice().panel().facts());
             String layup = p.layup().isEmpty() ? "–" : words.brief(p.layup());
             rows.add(new Row(List.of(p.name(), Words.of(p.verdict()), layup,
                     Amounts.kilograms(p.layup().mass())), text -> page.style().verdict(p.verdict(), text)));

@@ -38,8 +38,8 @@ public final class WhatIfText {
         page.title(whatIf.today().name() + ", what if");
         whatIf.turns().forEach(t -> page.bullet(INDENT, English.sentence(LeverWords.turns(List.of(t)))));
         page.blank();
-        page.entry(INDENT, "Today", 8, said(whatIf.today(), today));
-        page.entry(INDENT, "Then", 8, said(whatIf.changed(), changed));
+        page.entry(INDENT, "Today", 8, said(whatIf.today()));
+        page.entry(INDENT, "Then", 8, said(whatIf.changed()));
         if (!whatIf.effects().isEmpty()) {
             page.paragraph(INDENT, English.sentence("so "
                     + new EffectWords(changed).of(whatIf.effects(), whatIf.changed().layup())));
@@ -50,8 +50,9 @@ public final class WhatIfText {
         list("Holds then", whatIf.come(), changed);
     }
 
-    private static String said(PanelAdvice advice, Sentences sentences) {
-        String laid = advice.layup().isEmpty() ? "nothing is laid" : new LayupWords(sentences).brief(advice.layup());
+    private static String said(PanelAdvice advice) {
+        String laid = advice.layup().isEmpty() ? "nothing is laid"
+                : new LayupWords(advice.panel().facts()).brief(advice.layup());
         return Words.of(advice.verdict()) + "; " + laid
                 + (advice.layup().isEmpty() ? "" : "; " + Amounts.mass(advice.layup().mass()));
     }
