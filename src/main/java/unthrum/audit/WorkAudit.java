@@ -133,8 +133,8 @@ final class WorkAudit {
         for (String part : built.closed().orElse(List.of())) {
             Place hole = new Place(planned.name(), part);
             List<Judgement> vetoes = planned.advice().panel().own(Veto.class).stream()
-                    .filter(j -> j.conclusion().place().equals(hole)
-                            && Layer.SEAL.matches(((Veto) j.conclusion()).layer())).toList();
+                    .filter(j -> (j.conclusion().place().equals(hole) || j.standing() == Standing.SAFETY
+                            && hole.within(j.conclusion().place())) && Layer.SEAL.matches(((Veto) j.conclusion()).layer())).toList();
             if (!vetoes.isEmpty()) {
                 finder.found(Weighing.veto(Layer.SEAL, vetoes), Mistake.LAYER_WHERE_NONE_MAY_BE, hole, "a closed hole",
                         vetoes);

@@ -3,12 +3,16 @@ package unthrum.built;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import unthrum.knowledge.Knowledge;
 import unthrum.knowledge.OverruleCheck;
 import unthrum.material.Catalogue;
 import unthrum.material.StockCheck;
 import unthrum.reading.Places;
+import unthrum.reading.Problem;
+import unthrum.reading.Problems;
 import unthrum.reading.YamlReader;
 import unthrum.survey.Survey;
 import unthrum.survey.SurveyReader;
@@ -30,6 +34,17 @@ public final class JobReader {
     }
 
     public Job read(Path file) {
+        try {
+            return job(file);
+        } catch (Problems e) {
+            Optional<Problem> survey = e.all().stream().filter(p -> p.found().equals("unknown key 'survey'")).findFirst();
+            throw survey.map(p -> Problems.of(List.of(new Problem(p.file(), p.line(), p.column(), "a survey",
+                    "an as-built file, which names its survey under 'of'",
+                    "start one with 'unthrum jobcard SURVEY --as-built FILE'")))).orElse(e);
+        }
+    }
+
+    private Job job(Path file) {
         AtomicReference<Survey> survey = new AtomicReference<>();
         Built built = YamlReader.read(file, Built.class, (b, places) -> {
             if (places.sound("of")) {

@@ -1,10 +1,13 @@
 package unthrum.job;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import unthrum.facts.Duty.Work;
 import unthrum.facts.Want;
 import unthrum.job.StepKind.Found;
 import unthrum.job.StepTable.Spot;
@@ -21,6 +24,8 @@ final class Assignment {
     /** What one kind of step does on one panel. */
     record Share(PlannedPanel panel, List<Judgement> asks) {
     }
+
+    private static final Set<Work> SAFE = EnumSet.of(Work.TEST_OLD_LAYER, Work.TELL_OWNER);
 
     private final StepTable table;
     private final Findings findings;
@@ -75,7 +80,7 @@ final class Assignment {
     }
 
     private void give(PlannedPanel panel, Judgement duty, Reason reason) {
-        StepKind kind = Findings.isUnlooked(panel) ? deciding()
+        StepKind kind = Findings.isStopped(panel) ? whileStopped(duty)
                 : panel.verdict() == Verdict.HOLD ? whileHeld(duty, reason) : choice(panel, duty, reason);
         share(kind, panel).asks().add(new Judgement(duty.conclusion(), List.of(reason)));
     }
@@ -84,6 +89,12 @@ final class Assignment {
     private StepKind whileHeld(Judgement duty, Reason reason) {
         return able(duty, reason).stream().filter(StepKind::isDoneWhileHeld).findFirst()
                 .orElseGet(this::deciding);
+    }
+
+    /** Nothing but what finds out more, or what is only said. */
+    private StepKind whileStopped(Judgement duty) {
+        return SAFE.contains(PanelWork.work(duty)) ? able(duty).stream().filter(StepKind::isDoneWhileHeld).findFirst()
+                .orElseGet(this::deciding) : deciding();
     }
 
     private StepKind deciding() {

@@ -11,6 +11,7 @@ import unthrum.facts.Panel;
 import unthrum.facts.Room;
 import unthrum.job.Assignment.Share;
 import unthrum.job.StepKind.Found;
+import unthrum.plan.PanelWork;
 import unthrum.plan.Plan;
 import unthrum.plan.PlannedPanel;
 import unthrum.reasoning.Closing;
@@ -56,10 +57,11 @@ record Findings(Plan plan) {
         return panel.layup().layers().stream().anyMatch(l -> kind.lays(l.layer()));
     }
 
-    /** Whether nobody has looked for the dangers of a panel, so that no tool is put to it. */
-    static boolean isUnlooked(PlannedPanel panel) {
-        return !panel.advice().questions().isEmpty() && panel.advice().holds().stream()
-                .anyMatch(j -> ((Hold) j.conclusion()).obstacle() == Obstacle.NOT_LOOKED_AT);
+    /** Whether no tool is put to a panel: nobody has looked, its old pads are not tested, or a danger bars it. */
+    static boolean isStopped(PlannedPanel panel) {
+        boolean waits = panel.advice().holds().stream().map(j -> ((Hold) j.conclusion()).obstacle())
+                .anyMatch(o -> o == Obstacle.NOT_LOOKED_AT || o == Obstacle.UNTESTED_PADS);
+        return waits || panel.advice().isHandsOff();
     }
 
     static boolean bringsAbout(StepKind kind, PlannedPanel panel) {
@@ -73,7 +75,7 @@ record Findings(Plan plan) {
             case CLOSING, SERVICE_OPENING -> !closings(found, panel).isEmpty();
             case COVER -> !panel.layup().isEmpty() && facts.the(Room.class).to() != Face.NOTHING;
             case DRAIN -> facts.all(Opening.class).anyMatch(o -> o.kind() == OpeningKind.DRAIN);
-            case HOLD -> panel.verdict() == Verdict.HOLD;
+            case HOLD -> panel.verdict() == Verdict.HOLD || isStopped(panel) && !PanelWork.of(panel).isEmpty();
             case QUESTION -> !panel.advice().questions().isEmpty();
             case JOB, DANGER -> false;
         };

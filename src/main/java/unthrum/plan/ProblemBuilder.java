@@ -21,6 +21,7 @@ import unthrum.reasoning.Options;
 import unthrum.reasoning.PanelAdvice;
 import unthrum.reasoning.Patch;
 import unthrum.survey.Survey;
+import unthrum.reasoning.Verdict;
 import unthrum.survey.Zone;
 
 /**
@@ -67,7 +68,7 @@ final class ProblemBuilder {
                     atMost(options.stack(), 1e6), atMost(options.mass(), SharingProblem.MASS), options.pairings()));
             int room = i;
             options.offers().forEach(o -> choices.add(choice(room, panel, o)));
-            panel.closings().forEach(c -> c.piece().ifPresent(m -> choices.add(closing(room, c, m))));
+            closed(panel).forEach(c -> c.piece().ifPresent(m -> choices.add(closing(room, c, m))));
         }
         Bounds bounds = new Bounds(
                 limits.moneyComparable() ? limits.moneyLimit().map(m -> m.amount().movePointRight(2).longValue())
@@ -113,6 +114,11 @@ final class ProblemBuilder {
         }
         double drive = bay.get().drive() / meanDrive;
         return patch.area() / patch.coverage() * (Double.isFinite(drive) ? (1 + drive) / 2 : 1);
+    }
+
+    /** On a panel that waits no hole is closed, and nothing is bought for it. */
+    private static List<Closing> closed(PanelAdvice panel) {
+        return panel.verdict() == Verdict.HOLD ? List.of() : panel.closings();
     }
 
     private Choice closing(int room, Closing closing, Material piece) {

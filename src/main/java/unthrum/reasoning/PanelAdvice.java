@@ -109,9 +109,13 @@ public record PanelAdvice(Verdict verdict, Layup layup, List<Closing> closings, 
 
     /** What is to be measured; nothing where a danger keeps hands away from the whole panel. */
     public List<Judgement> questions() {
-        boolean handsOff = panel.own(Veto.class).stream().anyMatch(j -> j.standing() == Standing.SAFETY
+        return isHandsOff() ? List.of() : panel.own(Question.class);
+    }
+
+    /** Whether a danger keeps hands and layers away from the whole panel. */
+    public boolean isHandsOff() {
+        return panel.own(Veto.class).stream().anyMatch(j -> j.standing() == Standing.SAFETY
                 && j.conclusion().place().isWholePanel() && ((Veto) j.conclusion()).layer() == Layer.ANY);
-        return handsOff ? List.of() : panel.own(Question.class);
     }
 
     /** What was assumed and matters: the assumptions behind wants, vetoes, limits that reject, holds and questions. */

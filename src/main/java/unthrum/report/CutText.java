@@ -102,7 +102,7 @@ public final class CutText {
             Stream.concat(CutWords.cutOuts(piece).stream(), CutWords.lines(piece).stream())
                     .forEach(words -> entries.add(piece.number(), English.sentence(English.capital(words))));
             if (piece.mirrored() && !piece.isPlain()) {
-                entries.add(piece.number(), "Cut as the mirror image of the left one.");
+                entries.add(piece.number(), "Cut as the mirror image of the left one: along is counted from the other end.");
             }
         });
         if (!entries.isEmpty()) {

@@ -1,9 +1,7 @@
 package unthrum.report;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import unthrum.job.JobCard;
 import unthrum.job.Stage;
 import unthrum.job.Step;
@@ -18,6 +16,8 @@ import unthrum.plan.Plan;
  * @param summary what the job adds up to, and on what that rests
  */
 public record JobSheet(String title, List<String> summary, List<Section> sections) {
+
+    private static final String FLOOR = "The floor, last";
 
     /** The steps of one stage. */
     public record Section(String title, List<Entry> entries) {
@@ -45,15 +45,19 @@ public record JobSheet(String title, List<String> summary, List<Section> section
     /** @param cuts the layouts by which the pieces are numbered */
     public static JobSheet of(JobCard card, CutPlan cuts, Knowledge knowledge) {
         PieceNumbers pieces = new PieceNumbers(cuts);
-        Map<String, List<Entry>> sections = new LinkedHashMap<>();
+        List<Section> sections = new ArrayList<>();
         StepWords words = new StepWords(card, knowledge);
         for (int i = 0; i < card.steps().size(); i++) {
             Step step = card.steps().get(i);
-            sections.computeIfAbsent(stage(step), s -> new ArrayList<>()).add(new Entry(i + 1,
-                    English.capital(step.name()), effort(step), words.lines(i), boxes(step, card.plan(), pieces)));
+            String title = stage(step, sections);
+            if (sections.isEmpty() || !sections.get(sections.size() - 1).title().equals(title)) {
+                sections.add(new Section(title, new ArrayList<>()));
+            }
+            sections.get(sections.size() - 1).entries().add(new Entry(i + 1, English.capital(step.name()), effort(step),
+                    words.lines(i), boxes(step, card.plan(), pieces)));
         }
         return new JobSheet(card.plan().survey().survey() + ": the order of work", summary(card),
-                sections.entrySet().stream().map(e -> new Section(e.getKey(), e.getValue())).toList());
+                sections);
     }
 
     private static List<String> summary(JobCard card) {
@@ -69,12 +73,14 @@ public record JobSheet(String title, List<String> summary, List<Section> section
                 + "those named as side by side may run at the same time.");
     }
 
-    private static String stage(Step step) {
+    /** @param before the sections so far: what is fitted after the floor lies over it */
+    private static String stage(Step step, List<Section> before) {
         return switch (step.kind().stage()) {
             case MAKE_READY -> "Making ready";
             case CLEAN -> "Cleaning";
             case CUT -> "Pieces";
-            case FIT -> step.isUnderfoot() ? "The floor, last" : "Fitting, from the top down";
+            case FIT -> !step.kind().isDoneInside() && before.stream().anyMatch(s -> s.title().equals(FLOOR))
+                    ? "Over the finished floor" : step.isUnderfoot() ? FLOOR : "Fitting, from the top down";
             case PROVE -> "Proof";
         };
     }

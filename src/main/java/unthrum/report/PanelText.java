@@ -171,17 +171,24 @@ final class PanelText {
         new LeftOutWords(planned, sentences).lines().forEach(line -> entries.add("left out", line));
     }
 
+    /** What may be done while a panel waits, and what comes when its wait is over. */
     private void work() {
         List<Judgement> duties = PanelWork.of(planned);
-        Told.of(duties.stream().map(this::ownReasons), sentences).forEach(t -> entries.add("work", t.advised(sentences)));
+        boolean waits = planned.verdict() == Verdict.HOLD;
+        work("work", duties.stream().filter(d -> !waits || PanelWork.standsAlone(d)).toList());
+        work("afterwards", duties.stream().filter(d -> waits && !PanelWork.standsAlone(d)).toList());
+        Told.of(advice.cautions().stream().map(this::ownReasons), sentences)
+                .forEach(t -> entries.add("take care", t.advised(sentences)));
+    }
+
+    private void work(String label, List<Judgement> duties) {
+        Told.of(duties.stream().map(this::ownReasons), sentences).forEach(t -> entries.add(label, t.advised(sentences)));
         List<String> shared = duties.stream().filter(d -> d.reasons().stream()
                 .anyMatch(r -> toldElsewhere.contains(r.rule().id()))).map(d -> Words.of(PanelWork.work(d))).distinct()
                 .toList();
         if (!shared.isEmpty()) {
-            entries.add("work", "As told below: " + English.and(shared) + ".");
+            entries.add(label, "As told below: " + English.and(shared) + ".");
         }
-        Told.of(advice.cautions().stream().map(this::ownReasons), sentences)
-                .forEach(t -> entries.add("take care", t.advised(sentences)));
     }
 
     /** The judgement with those of its reasons that are told here. */

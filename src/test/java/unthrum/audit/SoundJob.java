@@ -17,6 +17,7 @@ import unthrum.built.Done;
 import unthrum.facts.Duty;
 import unthrum.facts.Duty.Work;
 import unthrum.facts.Place;
+import unthrum.material.Layer;
 import unthrum.plan.Plan;
 import unthrum.plan.PlannedPanel;
 import unthrum.reading.Dimension;
@@ -41,7 +42,7 @@ public final class SoundJob {
 
     private static BuiltPanel panel(PlannedPanel p) {
         List<String> closed = Stream.concat(p.advice().closings().stream().map(c -> c.opening().place()),
-                p.advice().duties(l -> true, true).stream().map(j -> (Duty) j.conclusion())
+                p.advice().duties(l -> l != Layer.SEAL, true).stream().map(j -> (Duty) j.conclusion())
                         .filter(d -> d.work() == Work.CLOSE_HOLE).map(Duty::place)).map(Place::part).distinct().toList();
         return new BuiltPanel(p.name(), Optional.empty(), Optional.of(DAY), Optional.of(layers(p)),
                 Optional.of(done(p.advice().duties(l -> true, true))),

@@ -68,12 +68,12 @@ class LookFirstTest {
     @DisplayName("on a rusty panel keeps the grinder off it, though no layer is wanted there")
     void noGrinder() {
         JobCard blind = card("tap: dull", "surface: {rust: surface, paint: flaking, old: none}");
-        assertThat(step(blind, "cure rust")).isEmpty();
+        assertThat(step(blind, "cure rust and paint")).isEmpty();
         assertThat(step(blind, "repair")).isEmpty();
         assertThat(step(blind, "decide on waiting panels").orElseThrow().asks()).extracting(PanelWork::work)
                 .contains(Work.CURE_RUST, Work.REPAINT);
         JobCard looked = card("tap: dull", "behind: none", "surface: {rust: surface, paint: flaking, old: none}");
-        assertThat(step(looked, "cure rust").orElseThrow().cautions())
+        assertThat(step(looked, "cure rust and paint").orElseThrow().cautions())
                 .extracting(c -> ((Caution) c.conclusion()).danger()).contains(Danger.PAINT_DUST);
     }
 

@@ -168,15 +168,27 @@ class PiecesTest {
     @DisplayName("a pair of panels, left and right")
     class Pair {
 
+        private static String side(String hand, String zone) {
+            return Bench.panel(zone + "-" + hand, 800, 600, "ribs: none",
+                    "fixings: [{kind: threaded insert, at: [100 mm, 300 mm]}]").replace("zone: floor", "zone: " + zone);
+        }
+
         private final Plan plan = Bench.with("vinyl-barrier-2", 1,
-                Bench.panel("floor-left", 800, 600, "ribs: none", "fixings: [{kind: seat bolt, at: [100 mm, 300 mm]}]"),
-                Bench.panel("floor-right", 800, 600, "ribs: none", "fixings: [{kind: seat bolt, at: [100 mm, 300 mm]}]"),
+                side("left", "side"),
+                side("right", "side"),
                 Bench.panel("sill-right", 800, 200, "ribs: none"));
 
         @Test
         @DisplayName("has the right one cut as the mirror image, and a panel without its like as it is")
         void mirrored() {
             assertThat(Bench.pieces(plan).pieces()).extracting(CutPiece::mirrored).containsExactly(false, true, false);
+        }
+
+        @Test
+        @DisplayName("that lies underfoot is seen from above alone, so both are cut as they were measured")
+        void floors() {
+            assertThat(Bench.pieces(Bench.with("vinyl-barrier-2", 1, side("left", "floor"), side("right", "floor"))).pieces())
+                    .noneMatch(CutPiece::mirrored).hasSize(2);
         }
 
         @Test
