@@ -74,7 +74,7 @@ record Findings(Plan plan) {
             case LAYER -> !panel.layup().isEmpty();
             case CLOSING, SERVICE_OPENING -> !closings(found, panel).isEmpty();
             case COVER -> !panel.layup().isEmpty() && facts.the(Room.class).to() != Face.NOTHING;
-            case DRAIN -> facts.all(Opening.class).anyMatch(o -> o.kind() == OpeningKind.DRAIN);
+            case DRAIN -> !isStopped(panel) && facts.all(Opening.class).anyMatch(o -> o.kind() == OpeningKind.DRAIN);
             case HOLD -> panel.verdict() == Verdict.HOLD || isStopped(panel) && !PanelWork.of(panel).isEmpty();
             case QUESTION -> !panel.advice().questions().isEmpty();
             case JOB, DANGER -> false;

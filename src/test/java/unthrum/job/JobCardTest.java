@@ -261,7 +261,7 @@ class JobCardTest {
             assertThat(card.plan().panels()).filteredOn(p -> isStopped(card, p.name())).allSatisfy(p -> assertThat(
                     card.steps()).filteredOn(s -> s.kind().stage() == Stage.MAKE_READY && s.tasks().stream()
                     .anyMatch(t -> t.panel().equals(p.name()))).extracting(s -> s.kind().step())
-                    .isSubsetOf("look and measure", "test old layers", "decide on waiting panels", "free drains and vents"));
+                    .isSubsetOf("look and measure", "test old layers", "decide on waiting panels"));
             assertThat(card.waitsFor().get(index(card, "measure, mark and cut")).get(decide)).isTrue();
         }
     }
