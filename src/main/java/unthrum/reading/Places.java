@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -32,6 +33,20 @@ public final class Places {
     /** Whether nothing is wrong with the value at the path or anything inside it. */
     public boolean sound(String path) {
         return !faulty.contains(path);
+    }
+
+    /** The record at the path as if those of its optional parts that are not sound were not given. */
+    @SuppressWarnings("unchecked")
+    public <R extends Record> R soundParts(R record, String path) {
+        RecordShape shape = RecordShape.of(record.getClass());
+        Object[] values = shape.values(record);
+        for (int i = 0; i < values.length; i++) {
+            RecordShape.Field field = shape.fields().get(i);
+            if (field.optional() && !sound(path + "." + field.key())) {
+                values[i] = Optional.empty();
+            }
+        }
+        return (R) shape.make(values);
     }
 
     /** Reports a problem with the value at the path. */

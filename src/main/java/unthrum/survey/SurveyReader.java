@@ -116,8 +116,8 @@ public final class SurveyReader {
                             + places.line(earlier) + ")", "a name of its own for each panel", "");
                 }
             }
-            if (panel != null && places.sound(path)) {
-                new PanelCheck(panel, path, places).all(electric);
+            if (panel != null && panel.size() != null && places.sound(path + ".size")) {
+                new PanelCheck(places.soundParts(panel, path), path, places).all(electric);
             }
         }
     }

@@ -114,6 +114,16 @@ class SurveyReaderTest {
         }
 
         @Test
+        @DisplayName("beside other mistakes of the panel, in one go")
+        void inOneGo() {
+            assertThat(problems(DOOR + "    clearence: 4 mm\n    wet: soaking\n    heat: {from: sun, peak: 80 C}\n"
+                    + "    ribs: none\n    tap: [rings, rings]\n    fixings: [{kind: hinge, at: [1900 mm, 90 mm]}]\n").lines())
+                    .hasSize(5).anyMatch(l -> l.contains("clearence")).anyMatch(l -> l.contains("soaking"))
+                    .anyMatch(l -> l.contains("80 C")).anyMatch(l -> l.startsWith("van.yaml:12:"))
+                    .anyMatch(l -> l.contains("a hinge at 1900 mm by 90 mm"));
+        }
+
+        @Test
         @DisplayName("a cover, an opening or a fixing larger than the panel, or a fixing beside it")
         void largerThanPanel() {
             door("covers: {kind: pump hatch, size: [700 mm, 650 mm]}", "van.yaml:8:38: a pump hatch of 700 mm by 650 mm;"
