@@ -50,14 +50,14 @@ final class CardChecks {
         };
     }
 
-    /** Steps done inside, above a layer on the floor that they do not come before: somebody stands on it. */
+    /** Steps done inside that come after a layer on the floor: somebody stands on it. A shield hangs below the floor. */
     static List<String> onFinishedWork(JobCard card) {
         List<String> faults = new ArrayList<>();
         for (int floor = 0; floor < card.steps().size(); floor++) {
             Step laid = card.steps().get(floor);
             for (int i = 0; i < card.steps().size(); i++) {
                 Step step = card.steps().get(i);
-                boolean stands = step.kind().isDoneInside() && !step.isUnderfoot();
+                boolean stands = step.kind().isDoneInside() && !step.isUnderfoot() && laid.kind().isDoneInside();
                 if (laid.isUnderfoot() && laid.kind().lays() && stands && !card.waitsFor().get(floor).get(i)) {
                     faults.add(step.name() + " stands on " + laid.name());
                 }
