@@ -113,7 +113,8 @@ final class WorkAudit {
         String what = duties.stream().map(j -> touches ? j.conclusion().place().part() : Words.of(work(j)))
                 .filter(w -> !w.isEmpty()).distinct().collect(Collectors.joining(", "));
         finder.found(touches ? Severity.DANGER : Weighing.harm(duties, Severity.FAULT),
-                touches ? Mistake.TOUCHES : Mistake.WORK_NOT_DONE, places.size() == 1 ? places.get(0) : Place.of(planned.name()), what.isEmpty() ? "what moves" : what,
+                touches ? Mistake.TOUCHES : Mistake.WORK_NOT_DONE,
+                places.size() == 1 ? places.get(0) : Place.of(planned.name()), what.isEmpty() ? "what moves" : what,
                 duties, List.of(), evidence);
     }
 
@@ -134,7 +135,8 @@ final class WorkAudit {
             Place hole = new Place(planned.name(), part);
             List<Judgement> vetoes = planned.advice().panel().own(Veto.class).stream()
                     .filter(j -> (j.conclusion().place().equals(hole) || j.standing() == Standing.SAFETY
-                            && hole.within(j.conclusion().place())) && Layer.SEAL.matches(((Veto) j.conclusion()).layer())).toList();
+                            && hole.within(j.conclusion().place()))
+                            && Layer.SEAL.matches(((Veto) j.conclusion()).layer())).toList();
             if (!vetoes.isEmpty()) {
                 finder.found(Weighing.veto(Layer.SEAL, vetoes), Mistake.LAYER_WHERE_NONE_MAY_BE, hole, "a closed hole",
                         vetoes);

@@ -52,9 +52,7 @@ public record Plan(Survey survey, PanelFacts vehicle, List<Judgement> forAll, Li
     }
 
     private List<Judgement> serving(Class<? extends Conclusion> kind, Predicate<Layer> laid) {
-        return conclusions(kind).map(j -> new Judgement(j.conclusion(),
-                        j.reasons().stream().filter(r -> r.rule().serves(laid)).toList()))
-                .filter(j -> !j.reasons().isEmpty()).toList();
+        return conclusions(kind).flatMap(j -> j.restingOn(r -> r.rule().serves(laid)).stream()).toList();
     }
 
     /** What decides over the vehicle as a whole and is not known. */

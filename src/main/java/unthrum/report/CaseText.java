@@ -129,16 +129,13 @@ public final class CaseText {
         Predicate<Layer> comes = l -> planned.verdict() == Verdict.HOLD || planned.layup().has(l)
                 || l == Layer.SEAL && !planned.closings().isEmpty();
         return advice.panel().all(kind).stream().filter(j -> j.conclusion().place().isVehicle())
-                .map(j -> new Judgement(j.conclusion(), j.reasons().stream().filter(r -> r.rule().serves(comes)).toList()))
-                .filter(j -> !j.reasons().isEmpty());
+                .flatMap(j -> j.restingOn(r -> r.rule().serves(comes)).stream());
     }
 
     /** What the rules say beside what is told already. */
     private Stream<Judgement> without(Class<? extends Conclusion> kind, List<Judgement> told) {
         Set<Reason> reasons = told.stream().flatMap(j -> j.reasons().stream()).collect(Collectors.toSet());
-        return advice.panel().all(kind).stream().map(j -> new Judgement(j.conclusion(),
-                        j.reasons().stream().filter(r -> !reasons.contains(r)).toList()))
-                .filter(j -> !j.reasons().isEmpty());
+        return advice.panel().all(kind).stream().flatMap(j -> j.restingOn(r -> !reasons.contains(r)).stream());
     }
 
     private void section(String title, Stream<Judgement> all) {

@@ -96,7 +96,8 @@ final class LayupWords {
         byShare(laid.patches()).forEach((share, some) -> {
             boolean all = some.size() == 1 && some.get(0).place().isWholePanel();
             parts.add(!all ? "on " + share + of(bays(some))
-                    : some.get(0).coverage() >= 1 ? whole : reachedInPart ? "on the " + share + " that can be reached" : "on " + share + " of it");
+                    : some.get(0).coverage() >= 1 ? whole
+                    : reachedInPart ? "on the " + share + " that can be reached" : "on " + share + " of it");
         });
         return English.and(parts);
     }

@@ -71,12 +71,13 @@ class JobCommandsTest {
         }
 
         @Test
-        @DisplayName("refuses a survey in place of an as-built file with every mistake located, and ends with 2")
+        @DisplayName("refuses a survey in place of an as-built file in one line that says how to start one, and ends with 2")
         void notBuilt() {
             Ended ended = run("audit", SURVEY);
             assertThat(ended.code()).isEqualTo(2);
             assertThat(ended.out()).isEmpty();
-            assertThat(ended.err()).contains(SURVEY + ":");
+            assertThat(ended.err().lines()).singleElement().asString().startsWith(SURVEY + ":")
+                    .contains("a survey; expected an as-built file", "jobcard SURVEY --as-built FILE");
         }
     }
 
