@@ -10,6 +10,9 @@ import java.util.SplittableRandom;
  */
 final class FreeSpace extends SheetSpace {
 
+    /** Of so many gaps the one is taken that would cover most. */
+    private static final int RIVAL_GAPS = 4;
+
     private final List<Placed> placed;
     private Gaps gaps;
 
@@ -77,7 +80,17 @@ final class FreeSpace extends SheetSpace {
 
     @Override
     void offer(int blankWidth, int blankHeight, FitRule rule, SplittableRandom random, Spot spot) {
-        for (int i = 0; i < gaps.count(); i++) {
+        offerFrom(0, blankWidth, blankHeight, rule, random, spot);
+    }
+
+    @Override
+    void offerNew(int blankWidth, int blankHeight, FitRule rule, SplittableRandom random, Spot spot) {
+        offerFrom(gaps.firstNew(), blankWidth, blankHeight, rule, random, spot);
+    }
+
+    private void offerFrom(int first, int blankWidth, int blankHeight, FitRule rule, SplittableRandom random,
+                           Spot spot) {
+        for (int i = first; i < gaps.count(); i++) {
             int gapWidth = gaps.width(i);
             int gapHeight = gaps.height(i);
             if (gapWidth < blankWidth || gapHeight < blankHeight) {
@@ -85,14 +98,52 @@ final class FreeSpace extends SheetSpace {
             }
             long score = rule.score(gapWidth, gapHeight, blankWidth, blankHeight);
             if (score < spot.score && !overlook(random)) {
-                spot.take(score, this, i, false, blankWidth, blankHeight);
+                spot.take(score, this, gaps.left(i), gaps.low(i), blankWidth, blankHeight);
             }
         }
     }
 
     @Override
+    boolean stillOffers(Spot spot) {
+        Placed last = placed.get(placed.size() - 1);
+        return spot.x >= last.right() || last.x() >= spot.x + spot.width
+            || spot.y >= last.top() || last.y() >= spot.y + spot.height;
+    }
+
+    @Override
+    long covers(int blankWidth, int blankHeight) {
+        long most = 0;
+        for (int i = 0; i < gaps.count(); i++) {
+            most = Math.max(most, covers(i, blankWidth, blankHeight));
+        }
+        return most;
+    }
+
+    private long covers(int gap, int blankWidth, int blankHeight) {
+        return (long) Math.min(blankWidth, gaps.width(gap)) * Math.min(blankHeight, gaps.height(gap));
+    }
+
+    private long covers(int gap, Blank blank) {
+        long asItIs = covers(gap, blank.width(), blank.height());
+        return blank.mayTurn() ? Math.max(asItIs, covers(gap, blank.height(), blank.width())) : asItIs;
+    }
+
+    @Override
+    Middle someGap(Blank wanted, SplittableRandom random) {
+        if (gaps.count() == 0) {
+            return anyBlank(random);
+        }
+        int most = random.nextInt(gaps.count());
+        for (int i = 1; i < RIVAL_GAPS; i++) {
+            int rival = random.nextInt(gaps.count());
+            most = covers(rival, wanted) > covers(most, wanted) ? rival : most;
+        }
+        return Middle.of(gaps.left(most), gaps.low(most), gaps.width(most), gaps.height(most));
+    }
+
+    @Override
     void join(Blank blank, Spot spot) {
-        Placed at = new Placed(blank, gaps.left(spot.slot), gaps.low(spot.slot), spot.width, spot.height);
+        Placed at = new Placed(blank, spot.x, spot.y, spot.width, spot.height);
         placed.add(at);
         gaps.carve(at);
     }

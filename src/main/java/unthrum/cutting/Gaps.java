@@ -1,5 +1,6 @@
 package unthrum.cutting;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -22,6 +23,7 @@ final class Gaps {
     private final int windowTop;
     private int[] edges;
     private int count;
+    private int firstNew;
     /** What is left of the gaps that a blank cuts into, and which of their edges lies at the blank. */
     private int[] parts = new int[64];
     private int[] atBlank = new int[16];
@@ -66,6 +68,11 @@ final class Gaps {
         return count;
     }
 
+    /** From here on the gaps are what the last one carved has left. */
+    int firstNew() {
+        return firstNew;
+    }
+
     int left(int i) {
         return edges[4 * i + LEFT];
     }
@@ -105,6 +112,7 @@ final class Gaps {
             }
         }
         count = kept / 4;
+        firstNew = count;
         addOuterParts();
     }
 
@@ -196,16 +204,33 @@ final class Gaps {
             top = Math.max(top, p.top());
         }
         Gaps around = new Gaps(width, height, left, low, right, top, defects);
-        others.forEach(around::carve);
+        nearestFirst(others, left, low, right, top).forEach(around::carve);
         Gaps all = whole(width, height, defects);
         all.edges = around.edges;
         all.count = around.count;
         for (int i = 0; i < 4 * count; i += 4) {
-            if (!around.holds(edges, i) && !around.windowReaches(edges, i)) {
+            if (!around.windowReaches(edges, i) && !around.holds(edges, i)) {
                 all.add(edges[i + LEFT], edges[i + LOW], edges[i + RIGHT], edges[i + TOP]);
             }
         }
         return all;
+    }
+
+    /** What lies near cuts the gaps small at once, so that little is left to carve for what lies far. */
+    private static List<Placed> nearestFirst(List<Placed> placed, int left, int low, int right, int top) {
+        long[] keys = new long[placed.size()];
+        for (int i = 0; i < keys.length; i++) {
+            Placed p = placed.get(i);
+            long across = Math.max(0, Math.max(left - p.right(), p.x() - right));
+            long along = Math.max(0, Math.max(low - p.top(), p.y() - top));
+            keys[i] = (across + along) * keys.length + i;
+        }
+        Arrays.sort(keys);
+        List<Placed> sorted = new ArrayList<>(keys.length);
+        for (long key : keys) {
+            sorted.add(placed.get((int) (key % keys.length)));
+        }
+        return sorted;
     }
 
     private boolean windowReaches(int[] gap, int i) {
@@ -220,6 +245,10 @@ final class Gaps {
             }
         }
         return false;
+    }
+
+    private void copy(int from, int to) {
+        set(edges, to, edges[from + LEFT], edges[from + LOW], edges[from + RIGHT], edges[from + TOP]);
     }
 
     private void add(int left, int low, int right, int top) {

@@ -67,9 +67,7 @@ final class GuillotineSpace extends SheetSpace {
             for (int way = 0; way < 2; way++) {
                 boolean sideways = way == 0;
                 if (node.joins(sideways)) {
-                    int gapWidth = sideways ? node.roomWidth - node.width : node.roomWidth;
-                    int gapHeight = sideways ? node.roomHeight : node.roomHeight - node.height;
-                    if (gapWidth >= blankWidth && gapHeight >= blankHeight) {
+                    if (node.gapWidth(sideways) >= blankWidth && node.gapHeight(sideways) >= blankHeight) {
                         consider(node.score(sideways, blankWidth, blankHeight, rule), i, sideways, blankWidth,
                             blankHeight, random, spot);
                     }
@@ -78,17 +76,48 @@ final class GuillotineSpace extends SheetSpace {
         }
     }
 
-    private void consider(long score, int slot, boolean sideways, int blankWidth, int blankHeight,
+    /** A node joined changes the room of all others. */
+    @Override
+    void offerNew(int blankWidth, int blankHeight, FitRule rule, SplittableRandom random, Spot spot) {
+        offer(blankWidth, blankHeight, rule, random, spot);
+    }
+
+    @Override
+    boolean stillOffers(Spot spot) {
+        return false;
+    }
+
+    @Override
+    long covers(int blankWidth, int blankHeight) {
+        long most = root == null ? (long) Math.min(blankWidth, width) * Math.min(blankHeight, height) : 0;
+        for (Node node : nodes) {
+            for (int way = 0; way < 2; way++) {
+                boolean sideways = way == 0;
+                if (node.joins(sideways)) {
+                    most = Math.max(most, (long) Math.min(blankWidth, node.gapWidth(sideways))
+                        * Math.min(blankHeight, node.gapHeight(sideways)));
+                }
+            }
+        }
+        return most;
+    }
+
+    @Override
+    Middle someGap(Blank wanted, SplittableRandom random) {
+        return anyBlank(random);
+    }
+
+    private void consider(long score, int node, boolean sideways, int blankWidth, int blankHeight,
                           SplittableRandom random, Spot spot) {
         if (score < spot.score && !overlook(random)) {
-            spot.take(score, this, slot, sideways, blankWidth, blankHeight);
+            spot.take(score, this, node, sideways, blankWidth, blankHeight);
         }
     }
 
     @Override
     void join(Blank blank, Spot spot) {
         Node leaf = Node.leaf(blank, spot.width, spot.height);
-        root = root == null ? leaf : nodes.get(spot.slot).join(leaf, spot.sideways, root);
+        root = root == null ? leaf : nodes.get(spot.node).join(leaf, spot.sideways, root);
         refresh();
     }
 

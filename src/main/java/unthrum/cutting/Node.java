@@ -50,6 +50,15 @@ final class Node {
         return blank == null ? row == sideways || parent == null : parent == null || parent.row != sideways;
     }
 
+    /** What a new part beside (or above) this node could have. */
+    int gapWidth(boolean sideways) {
+        return sideways ? roomWidth - width : roomWidth;
+    }
+
+    int gapHeight(boolean sideways) {
+        return sideways ? roomHeight : roomHeight - height;
+    }
+
     /** How well a new part fits: by the gap it would get, counting a step between it and this node as loss. */
     long score(boolean sideways, int newWidth, int newHeight, FitRule rule) {
         return sideways

@@ -58,6 +58,33 @@ final class PartedSpace extends SheetSpace {
         }
     }
 
+    @Override
+    void offerNew(int blankWidth, int blankHeight, FitRule rule, SplittableRandom random, Spot spot) {
+        offer(blankWidth, blankHeight, rule, random, spot);
+    }
+
+    @Override
+    boolean stillOffers(Spot spot) {
+        return false;
+    }
+
+    @Override
+    long covers(int blankWidth, int blankHeight) {
+        CleanPart.Parting parting = parting();
+        long most = 0;
+        for (int i = 0; i < spaces.size(); i++) {
+            if (parting == null || parting == parts.get(i).parting()) {
+                most = Math.max(most, spaces.get(i).covers(blankWidth, blankHeight));
+            }
+        }
+        return most;
+    }
+
+    @Override
+    Middle someGap(Blank wanted, SplittableRandom random) {
+        return anyBlank(random);
+    }
+
     /** How the sheet is parted; null while it is empty. */
     private CleanPart.Parting parting() {
         for (int i = 0; i < spaces.size(); i++) {

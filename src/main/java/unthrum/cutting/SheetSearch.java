@@ -14,7 +14,7 @@ import java.util.function.UnaryOperator;
  */
 final class SheetSearch {
 
-    private static final int LONG_TURN = 4000;
+    private static final int LONG_TURN = 8000;
     private static final int SHORT_TURN = 300;
     /** With the fewest sheets proved, so many steps without a larger offcut end the search. */
     private static final int PATIENCE = 6000;

@@ -7,7 +7,7 @@ import java.util.SplittableRandom;
 abstract class SheetSpace {
 
     /** One place in so many is overlooked at random, so that the search does not always decide alike. */
-    private static final int OVERLOOK_ONE_IN = 100;
+    private static final int OVERLOOK_ONE_IN = 40;
 
     final int width;
     final int height;
@@ -38,6 +38,23 @@ abstract class SheetSpace {
     /** Lets {@code spot} be the best place here for the blank lying as given, when better than what it holds. */
     abstract void offer(int blankWidth, int blankHeight, FitRule rule, SplittableRandom random, Spot spot);
 
+    /** The same of the places that are new since the last blank was joined; some spaces offer all anew. */
+    abstract void offerNew(int blankWidth, int blankHeight, FitRule rule, SplittableRandom random, Spot spot);
+
+    /** Whether a place offered before the last blank was joined is still one. */
+    abstract boolean stillOffers(Spot spot);
+
+    /** The most that any gap would cover of a blank lying as given, if what is beyond it could be cut off. */
+    abstract long covers(int blankWidth, int blankHeight);
+
+    /** The middle of some gap, rather of one that would cover much of the blank; or of a blank that lies here. */
+    abstract Middle someGap(Blank wanted, SplittableRandom random);
+
+    /** The middle of some gap, rather of a large one; or of a blank that lies here. */
+    final Middle someGap(SplittableRandom random) {
+        return someGap(new Blank(0, width, height, false), random);
+    }
+
     abstract List<Placed> placed();
 
     abstract int size();
@@ -59,6 +76,26 @@ abstract class SheetSpace {
         if (blank.mayTurn()) {
             offer(blank.height(), blank.width(), rule, random, spot);
         }
+    }
+
+    final void offerNew(Blank blank, FitRule rule, SplittableRandom random, Spot spot) {
+        if (blank.area() > freeArea) {
+            return;
+        }
+        offerNew(blank.width(), blank.height(), rule, random, spot);
+        if (blank.mayTurn()) {
+            offerNew(blank.height(), blank.width(), rule, random, spot);
+        }
+    }
+
+    final long covers(Blank blank) {
+        long asItIs = covers(blank.width(), blank.height());
+        return blank.mayTurn() ? Math.max(asItIs, covers(blank.height(), blank.width())) : asItIs;
+    }
+
+    final Middle anyBlank(SplittableRandom random) {
+        Placed any = placed().get(random.nextInt(size()));
+        return Middle.of(any.x(), any.y(), any.width(), any.height());
     }
 
     final void place(Blank blank, Spot spot) {

@@ -6,12 +6,14 @@ final class Spot {
     long score = Long.MAX_VALUE;
     SheetSpace space;
     int sheet;
-    /** Where in the space: its free rectangle or its node. */
-    int slot;
+    /** Where in a free space. */
+    int x;
+    int y;
+    /** Beside which node of a guillotine space, and how. */
+    int node;
+    boolean sideways;
     /** Which part of a parted sheet. */
     int part;
-    /** How it is joined there; only guillotine spaces use it. */
-    boolean sideways;
     int width;
     int height;
 
@@ -24,11 +26,21 @@ final class Spot {
         return space != null;
     }
 
-    void take(long newScore, SheetSpace newSpace, int newSlot, boolean newSideways, int newWidth, int newHeight) {
+    void take(long newScore, SheetSpace newSpace, int newX, int newY, int newWidth, int newHeight) {
+        take(newScore, newSpace, newWidth, newHeight);
+        x = newX;
+        y = newY;
+    }
+
+    void take(long newScore, SheetSpace newSpace, int newNode, boolean newSideways, int newWidth, int newHeight) {
+        take(newScore, newSpace, newWidth, newHeight);
+        node = newNode;
+        sideways = newSideways;
+    }
+
+    private void take(long newScore, SheetSpace newSpace, int newWidth, int newHeight) {
         score = newScore;
         space = newSpace;
-        slot = newSlot;
-        sideways = newSideways;
         width = newWidth;
         height = newHeight;
     }

@@ -18,8 +18,9 @@ import java.util.stream.Stream;
  * FOLDER SECONDS EVERY FILES VARIANTS}: the folder of the instance files, seconds an instance, every how many
  * instances of a file one is taken (by their order in the file, the first included), and patterns for file names and
  * variants (OF, RF, OG, RG). Each search ends early once its bound proves it least; with
- * {@code -DstopAtBest=true} already at the best known value. Prints each result with its proved lower bound, or only
- * those that differ from the best known with {@code -Ddifferent=true}, and then the families.
+ * {@code -DstopAtBest=true} already at the best known value. {@code -Dseed=N} takes another seed than 1, since one seed
+ * may be lucky. Prints each result with its proved lower bound, or only those that differ from the best known with
+ * {@code -Ddifferent=true}, and then the families.
  */
 public final class CuttingBenchmark {
 
@@ -28,6 +29,7 @@ public final class CuttingBenchmark {
 
     private final Map<String, Tally> tallies = new TreeMap<>();
     private final double seconds;
+    private final long seed = Long.getLong("seed", 1);
     private final boolean onlyDifferent = Boolean.getBoolean("different");
     private final boolean stopAtBest = Boolean.getBoolean("stopAtBest");
 
@@ -64,7 +66,7 @@ public final class CuttingBenchmark {
         long[] steps = new long[1];
         Deadline deadline = new Deadline(cpuSeconds() + seconds);
         CuttingLayout layout = LayoutPlanner.plan(instance.task(),
-            Search.ofSteps(1, Long.MAX_VALUE).cancelled(() -> proved.get() || deadline.isOver()).listener(p -> {
+            Search.ofSteps(seed, Long.MAX_VALUE).cancelled(() -> proved.get() || deadline.isOver()).listener(p -> {
                 proved.set(p.cost() <= (stopAtBest ? instance.bestKnown() : p.bound()));
                 steps[0] = p.steps();
             }));

@@ -33,7 +33,11 @@ class GapsTest {
                 Placed next = anywhere(width, height, random);
                 if (placed.stream().noneMatch(p -> overlap(p, next))) {
                     placed.add(next);
+                    List<List<Integer>> before = listed(gaps);
                     gaps.carve(next);
+                    List<List<Integer>> after = listed(gaps);
+                    assertThat(before).containsAll(after.subList(0, gaps.firstNew()));
+                    assertThat(after.subList(gaps.firstNew(), gaps.count())).allMatch(gap -> !before.contains(gap));
                 }
             }
             assertThat(listed(gaps)).containsExactlyInAnyOrderElementsOf(maximal(width, height, placed));

@@ -32,7 +32,7 @@ class PublishedInstancesTest {
     @MethodSource("sheets")
     @DisplayName("reaches the best known number of sheets, with a bound that is not above it")
     void sheets(PublishedInstance instance) {
-        CuttingLayout layout = LayoutPlanner.plan(instance.task(), Search.ofSteps(1, 5000));
+        CuttingLayout layout = LayoutPlanner.plan(instance.task(), Search.ofSteps(1, 50_000));
         assertThat(LayoutCheck.faults(layout)).isEmpty();
         assertThat(layout.wholeSheets()).isEqualTo(instance.bestKnown());
         assertThat(layout.bound()).isLessThanOrEqualTo(instance.bestKnown());
