@@ -76,17 +76,6 @@ final class GuillotineSpace extends SheetSpace {
         }
     }
 
-    /** A node joined changes the room of all others. */
-    @Override
-    void offerNew(int blankWidth, int blankHeight, FitRule rule, SplittableRandom random, Spot spot) {
-        offer(blankWidth, blankHeight, rule, random, spot);
-    }
-
-    @Override
-    boolean stillOffers(Spot spot) {
-        return false;
-    }
-
     @Override
     long covers(int blankWidth, int blankHeight) {
         long most = root == null ? (long) Math.min(blankWidth, width) * Math.min(blankHeight, height) : 0;
@@ -100,11 +89,6 @@ final class GuillotineSpace extends SheetSpace {
             }
         }
         return most;
-    }
-
-    @Override
-    Middle someGap(Blank wanted, SplittableRandom random) {
-        return anyBlank(random);
     }
 
     private void consider(long score, int node, boolean sideways, int blankWidth, int blankHeight,

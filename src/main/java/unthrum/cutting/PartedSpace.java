@@ -59,16 +59,6 @@ final class PartedSpace extends SheetSpace {
     }
 
     @Override
-    void offerNew(int blankWidth, int blankHeight, FitRule rule, SplittableRandom random, Spot spot) {
-        offer(blankWidth, blankHeight, rule, random, spot);
-    }
-
-    @Override
-    boolean stillOffers(Spot spot) {
-        return false;
-    }
-
-    @Override
     long covers(int blankWidth, int blankHeight) {
         CleanPart.Parting parting = parting();
         long most = 0;
@@ -78,11 +68,6 @@ final class PartedSpace extends SheetSpace {
             }
         }
         return most;
-    }
-
-    @Override
-    Middle someGap(Blank wanted, SplittableRandom random) {
-        return anyBlank(random);
     }
 
     /** How the sheet is parted; null while it is empty. */

@@ -38,19 +38,28 @@ abstract class SheetSpace {
     /** Lets {@code spot} be the best place here for the blank lying as given, when better than what it holds. */
     abstract void offer(int blankWidth, int blankHeight, FitRule rule, SplittableRandom random, Spot spot);
 
-    /** The same of the places that are new since the last blank was joined; some spaces offer all anew. */
-    abstract void offerNew(int blankWidth, int blankHeight, FitRule rule, SplittableRandom random, Spot spot);
+    /**
+     * The same of the places that are new since the last blank was joined; of all, where each blank changes the room of
+     * all others.
+     */
+    void offerNew(int blankWidth, int blankHeight, FitRule rule, SplittableRandom random, Spot spot) {
+        offer(blankWidth, blankHeight, rule, random, spot);
+    }
 
-    /** Whether a place offered before the last blank was joined is still one. */
-    abstract boolean stillOffers(Spot spot);
+    /** Whether a place offered before the last blank was joined is known to be still one. */
+    boolean stillOffers(Spot spot) {
+        return false;
+    }
 
     /** The most that any gap would cover of a blank lying as given, if what is beyond it could be cut off. */
     abstract long covers(int blankWidth, int blankHeight);
 
-    /** The middle of some gap, rather of one that would cover much of the blank; or of a blank that lies here. */
-    abstract Middle someGap(Blank wanted, SplittableRandom random);
+    /** The middle of some gap, rather of one that would cover much of the blank; of a blank, where no gaps are kept. */
+    Middle someGap(Blank wanted, SplittableRandom random) {
+        return anyBlank(random);
+    }
 
-    /** The middle of some gap, rather of a large one; or of a blank that lies here. */
+    /** The middle of some gap, rather of a large one; of a blank, where no gaps are kept. */
     final Middle someGap(SplittableRandom random) {
         return someGap(new Blank(0, width, height, false), random);
     }
