@@ -12,6 +12,7 @@ import java.util.SplittableRandom;
  * Ruin and recreate: Schrimpf et al., J. Comput. Phys. 159 (2000); goal-driven: Gardeyn and Wauters, EJOR 301 (2022);
  * blinks: Christiaens and Vanden Berghe, Transportation Science 54 (2020); acceptance: simulated annealing, Kirkpatrick
  * et al., Science 220 (1983), cooling over a fixed number of steps and then warm again, so it never settles for good.
+ * The constants here, in {@link Ruin} and in {@link Recreate} are as tuned on the published bin classes.
  */
 final class Refill {
 
