@@ -29,8 +29,9 @@ class ArchitectureTest {
                 .layer("material").definedBy("unthrum.material..")
                 .layer("facts").definedBy("unthrum.facts..")
                 .layer("knowledge").definedBy("unthrum.knowledge..")
-                .layer("reasoning").definedBy("unthrum.reasoning..")
+                .layer("derive").definedBy("unthrum.derive..")
                 .layer("effect").definedBy("unthrum.effect..")
+                .layer("reasoning").definedBy("unthrum.reasoning..")
                 .layer("plan").definedBy("unthrum.plan..")
                 .layer("drill").definedBy("unthrum.drill..")
                 .layer("cutting").definedBy("unthrum.cutting..")
@@ -45,20 +46,23 @@ class ArchitectureTest {
                 .whereLayer("material").mayOnlyAccessLayers("reading", "survey")
                 .whereLayer("facts").mayOnlyAccessLayers("reading", "survey", "material")
                 .whereLayer("knowledge").mayOnlyAccessLayers("reading", "survey", "material", "facts")
-                .whereLayer("reasoning")
+                .whereLayer("derive")
                 .mayOnlyAccessLayers("reading", "survey", "material", "facts", "knowledge", "physics")
+                .whereLayer("effect")
+                .mayOnlyAccessLayers("reading", "survey", "material", "facts", "knowledge", "physics", "derive")
+                .whereLayer("reasoning").mayOnlyAccessLayers("reading", "survey", "material", "facts", "knowledge",
+                        "physics", "derive", "effect")
                 .whereLayer("cutting").mayNotAccessAnyLayer()
                 .whereLayer("pieces").mayOnlyAccessLayers("reading", "survey", "material", "facts", "knowledge",
-                        "reasoning", "plan", "cutting")
-                .whereLayer("effect").mayOnlyAccessLayers("reading", "survey", "material", "facts", "knowledge",
-                        "physics", "reasoning")
+                        "derive", "effect", "reasoning", "plan", "cutting")
                 .whereLayer("drill")
-                .mayOnlyAccessLayers("reading", "survey", "material", "facts", "knowledge", "reasoning")
+                .mayOnlyAccessLayers("reading", "survey", "material", "facts", "knowledge", "derive", "effect",
+                        "reasoning")
                 .whereLayer("job").mayNotBeAccessedByAnyLayer()
                 .whereLayer("job").mayOnlyAccessLayers("reading", "survey", "material", "facts", "knowledge",
-                        "reasoning", "plan")
+                        "derive", "effect", "reasoning", "plan")
                 .whereLayer("built").mayOnlyAccessLayers("reading", "survey", "material", "facts", "knowledge",
-                        "reasoning")
+                        "derive", "effect", "reasoning")
                 .whereLayer("audit").mayOnlyBeAccessedByLayers("compare")
                 .whereLayer("compare").mayNotBeAccessedByAnyLayer()
                 .because("data goes one way, from the survey to the page")

@@ -3,7 +3,7 @@ package unthrum.audit;
 import java.util.List;
 import unthrum.built.Built;
 import unthrum.plan.Plan;
-import unthrum.reasoning.Layup;
+import unthrum.effect.Layup;
 
 /**
  * What became of a finished job.

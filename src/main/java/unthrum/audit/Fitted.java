@@ -14,9 +14,9 @@ import unthrum.material.Layer;
 import unthrum.material.Material;
 import unthrum.plan.PlannedPanel;
 import unthrum.reading.Quantity;
-import unthrum.reasoning.Laid;
-import unthrum.reasoning.Layup;
-import unthrum.reasoning.Patch;
+import unthrum.effect.Laid;
+import unthrum.effect.Layup;
+import unthrum.effect.Patch;
 
 /** What lies on a panel, in the terms of its plan, so that the plan's own limits can judge it. */
 record Fitted(List<Piece> pieces) {

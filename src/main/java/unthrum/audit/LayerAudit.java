@@ -20,9 +20,9 @@ import unthrum.material.Material;
 import unthrum.plan.PlannedPanel;
 import unthrum.reading.Dimension;
 import unthrum.reasoning.Case;
-import unthrum.reasoning.Layup;
+import unthrum.effect.Layup;
 import unthrum.reasoning.Limits;
-import unthrum.reasoning.Patch;
+import unthrum.effect.Patch;
 import unthrum.reasoning.WeighedWant;
 import unthrum.reasoning.engine.Judgement;
 

@@ -21,7 +21,7 @@ import unthrum.facts.Want;
 import unthrum.knowledge.Standing;
 import unthrum.material.Layer;
 import unthrum.reading.Words;
-import unthrum.reasoning.derive.PanelFacts;
+import unthrum.derive.PanelFacts;
 import unthrum.reasoning.engine.Judgement;
 import unthrum.survey.OpeningKind;
 

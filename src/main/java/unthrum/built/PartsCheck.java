@@ -13,8 +13,8 @@ import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
 import unthrum.reading.Nearest;
 import unthrum.reading.Places;
-import unthrum.reasoning.derive.Derivation;
-import unthrum.reasoning.derive.PanelFacts;
+import unthrum.derive.Derivation;
+import unthrum.derive.PanelFacts;
 import unthrum.survey.Survey;
 
 /** Reports materials that the catalogue does not have, and bays, fixings and holes that the panel does not have. */

@@ -19,7 +19,7 @@ import unthrum.knowledge.Knowledge;
 import unthrum.plan.LeftOut;
 import unthrum.plan.Plan;
 import unthrum.plan.PlannedPanel;
-import unthrum.reasoning.Layup;
+import unthrum.effect.Layup;
 import unthrum.reasoning.Verdict;
 import unthrum.reasoning.engine.Judgement;
 import unthrum.survey.PanelEntry;

@@ -13,9 +13,9 @@ import unthrum.physics.Estimate;
 import unthrum.physics.Leaf;
 import unthrum.physics.Partition;
 import unthrum.physics.ThirdOctave;
-import unthrum.reasoning.derive.FloatedBarrier;
-import unthrum.reasoning.derive.MetalSheet;
-import unthrum.reasoning.derive.OpenArea;
+import unthrum.derive.FloatedBarrier;
+import unthrum.derive.MetalSheet;
+import unthrum.derive.OpenArea;
 import unthrum.survey.OpeningState;
 
 /**

@@ -19,12 +19,8 @@ import unthrum.physics.Estimate;
 import unthrum.physics.Mode;
 import unthrum.physics.Sheet;
 import unthrum.physics.Support;
-import unthrum.reasoning.DampingSheet;
-import unthrum.reasoning.Laid;
-import unthrum.reasoning.Layup;
-import unthrum.reasoning.Patch;
-import unthrum.reasoning.derive.BayModes;
-import unthrum.reasoning.derive.MetalSheet;
+import unthrum.derive.BayModes;
+import unthrum.derive.MetalSheet;
 
 /**
  * Loss factor and first frequency of a bay with a damping patch in its middle. The mode keeps its shape: stiffness and

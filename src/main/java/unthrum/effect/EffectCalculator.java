@@ -7,7 +7,7 @@ import unthrum.facts.Lid;
 import unthrum.facts.Panel;
 import unthrum.facts.Vehicle;
 import unthrum.knowledge.Knowledge;
-import unthrum.reasoning.derive.PanelFacts;
+import unthrum.derive.PanelFacts;
 import unthrum.survey.Holder;
 import unthrum.survey.Survey;
 

@@ -19,8 +19,7 @@ import unthrum.material.Material;
 import unthrum.physics.Condensation;
 import unthrum.physics.Estimate;
 import unthrum.physics.HeatFlow;
-import unthrum.reasoning.Layup;
-import unthrum.reasoning.derive.Climate;
+import unthrum.derive.Climate;
 import unthrum.survey.HeatSource;
 
 /** Heat through a panel with strips of different layers side by side (ISO 6946, the upper limit of its resistance). */

@@ -12,7 +12,7 @@ import unthrum.material.Material.Cell;
 import unthrum.physics.HeatFlow;
 import unthrum.physics.HeatLayer;
 import unthrum.reading.Quantity;
-import unthrum.reasoning.derive.Climate;
+import unthrum.derive.Climate;
 
 /**
  * Metal, layers and, where a trim comes back, the air gap that the stack leaves before it. The trim itself counts for

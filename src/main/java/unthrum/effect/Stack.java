@@ -6,8 +6,6 @@ import java.util.TreeSet;
 import unthrum.facts.Panel;
 import unthrum.material.Layer;
 import unthrum.material.Material;
-import unthrum.reasoning.Laid;
-import unthrum.reasoning.Layup;
 
 /**
  * A share of a panel's area with the same layers on it, from the metal inward. Smaller layers are taken to lie within

@@ -2,8 +2,7 @@ package unthrum.effect;
 
 import java.util.Set;
 import unthrum.facts.Place;
-import unthrum.reasoning.Layup;
-import unthrum.reasoning.derive.PanelFacts;
+import unthrum.derive.PanelFacts;
 
 /**
  * A panel as it will be, or as it was found after the job.

@@ -15,7 +15,7 @@ import unthrum.facts.Vehicle;
 import unthrum.knowledge.Knowledge;
 import unthrum.physics.Balance;
 import unthrum.physics.ThirdOctave;
-import unthrum.reasoning.derive.PanelFacts;
+import unthrum.derive.PanelFacts;
 import unthrum.survey.NoiseSource;
 import unthrum.survey.Survey;
 import unthrum.survey.Zone;

@@ -16,7 +16,7 @@ import unthrum.plan.Plan;
 import unthrum.plan.PlannedPanel;
 import unthrum.reasoning.Closing;
 import unthrum.reasoning.Verdict;
-import unthrum.reasoning.derive.PanelFacts;
+import unthrum.derive.PanelFacts;
 import unthrum.reasoning.engine.Judgement;
 import unthrum.survey.Face;
 import unthrum.survey.OpeningKind;

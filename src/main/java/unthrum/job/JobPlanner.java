@@ -20,7 +20,7 @@ import unthrum.plan.Plan;
 import unthrum.plan.PlannedPanel;
 import unthrum.reading.Quantity;
 import unthrum.reasoning.Closing;
-import unthrum.reasoning.Laid;
+import unthrum.effect.Laid;
 import unthrum.reasoning.engine.Judgement;
 import unthrum.reasoning.engine.Reason;
 

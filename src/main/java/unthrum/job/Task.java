@@ -2,7 +2,7 @@ package unthrum.job;
 
 import java.util.List;
 import unthrum.reasoning.Closing;
-import unthrum.reasoning.Laid;
+import unthrum.effect.Laid;
 
 /**
  * What a step does on one panel: one box to tick.

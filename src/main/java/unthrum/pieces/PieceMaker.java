@@ -17,9 +17,9 @@ import unthrum.material.Material;
 import unthrum.plan.Plan;
 import unthrum.plan.PlannedPanel;
 import unthrum.reasoning.Case;
-import unthrum.reasoning.Laid;
-import unthrum.reasoning.Patch;
-import unthrum.reasoning.derive.BayGrid;
+import unthrum.effect.Laid;
+import unthrum.effect.Patch;
+import unthrum.derive.BayGrid;
 import unthrum.survey.PanelEntry;
 
 /**

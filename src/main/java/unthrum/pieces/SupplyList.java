@@ -20,7 +20,7 @@ import unthrum.pieces.Supplies.Closer;
 import unthrum.plan.Plan;
 import unthrum.plan.PlannedPanel;
 import unthrum.reasoning.Closing;
-import unthrum.reasoning.Laid;
+import unthrum.effect.Laid;
 
 /** Counts what the work takes besides sheets and rolls, by the duties that the rules set. */
 final class SupplyList {

@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.Set;
 import unthrum.material.Layer;
 import unthrum.material.Material;
-import unthrum.reasoning.Laid;
-import unthrum.reasoning.Layup;
+import unthrum.effect.Laid;
+import unthrum.effect.Layup;
 import unthrum.reasoning.PanelAdvice;
 
 /**

@@ -1,7 +1,7 @@
 package unthrum.plan;
 
 import unthrum.material.Material;
-import unthrum.reasoning.Patch;
+import unthrum.effect.Patch;
 
 /** A piece that the rules want but that the limits leave no room for. */
 public record LeftOut(Material material, Patch patch, Scarce why) {

@@ -10,7 +10,7 @@ import unthrum.facts.Conclusion;
 import unthrum.facts.Duty;
 import unthrum.facts.Question;
 import unthrum.material.Layer;
-import unthrum.reasoning.derive.PanelFacts;
+import unthrum.derive.PanelFacts;
 import unthrum.reasoning.engine.Judgement;
 import unthrum.survey.Survey;
 

@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import unthrum.effect.Treated;
 import unthrum.facts.Place;
 import unthrum.reasoning.Closing;
-import unthrum.reasoning.Layup;
+import unthrum.effect.Layup;
 import unthrum.reasoning.PanelAdvice;
 import unthrum.reasoning.Verdict;
 

@@ -19,7 +19,7 @@ import unthrum.reading.Quantity;
 import unthrum.reasoning.Closing;
 import unthrum.reasoning.Options;
 import unthrum.reasoning.PanelAdvice;
-import unthrum.reasoning.Patch;
+import unthrum.effect.Patch;
 import unthrum.survey.Survey;
 import unthrum.reasoning.Verdict;
 import unthrum.survey.Zone;

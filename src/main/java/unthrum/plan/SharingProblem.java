@@ -5,7 +5,7 @@ import unthrum.facts.Pairing;
 import unthrum.facts.Place;
 import unthrum.material.Layer;
 import unthrum.material.Material;
-import unthrum.reasoning.Patch;
+import unthrum.effect.Patch;
 
 /**
  * What may be laid where, what there is of it, and what must not be exceeded: all in whole numbers, so that every

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import unthrum.effect.Layup;
 import unthrum.facts.Bay;
 import unthrum.facts.Fact;
 import unthrum.facts.Heat;
@@ -19,7 +20,7 @@ import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
 import unthrum.material.Layer;
 import unthrum.material.Material;
-import unthrum.reasoning.derive.PanelFacts;
+import unthrum.derive.PanelFacts;
 import unthrum.reasoning.engine.Judgement;
 import unthrum.survey.Overrule;
 

@@ -2,6 +2,7 @@ package unthrum.reasoning;
 
 import java.util.List;
 import java.util.Optional;
+import unthrum.effect.Layup;
 import unthrum.material.Material;
 import unthrum.reasoning.engine.Judgement;
 

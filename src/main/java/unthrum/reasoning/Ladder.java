@@ -2,6 +2,7 @@ package unthrum.reasoning;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import unthrum.effect.Layup;
 
 /**
  * The steps down from the best that could be done against an airborne source: on each the best layup inside the

@@ -9,6 +9,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import unthrum.effect.Laid;
+import unthrum.effect.Layup;
+import unthrum.effect.Patch;
 import unthrum.facts.Bay;
 import unthrum.facts.Panel;
 import unthrum.facts.Place;
@@ -17,7 +20,7 @@ import unthrum.knowledge.Standing;
 import unthrum.material.Catalogue;
 import unthrum.material.Layer;
 import unthrum.material.Material;
-import unthrum.reasoning.derive.MetalSheet;
+import unthrum.derive.MetalSheet;
 import unthrum.reasoning.engine.Judgement;
 
 /**

@@ -3,6 +3,7 @@ package unthrum.reasoning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import unthrum.effect.Layup;
 import unthrum.facts.Limit;
 import unthrum.facts.Limit.Bound;
 import unthrum.facts.Pairing;

@@ -2,14 +2,15 @@ package unthrum.reasoning;
 
 import java.util.Comparator;
 import java.util.List;
+import unthrum.effect.DampingSheet;
 import unthrum.facts.Bay;
 import unthrum.facts.Heat;
 import unthrum.facts.Panel;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Layer;
 import unthrum.material.Material;
-import unthrum.reasoning.derive.FloatedBarrier;
-import unthrum.reasoning.derive.PanelFacts;
+import unthrum.derive.FloatedBarrier;
+import unthrum.derive.PanelFacts;
 
 /**
  * How much of what its want asks for a material delivers, from 0 to 1 where enough is enough: loss factor for damping,

@@ -1,6 +1,8 @@
 package unthrum.reasoning;
 
 import java.util.List;
+import unthrum.effect.Layup;
+import unthrum.effect.Patch;
 import unthrum.facts.Pairing;
 import unthrum.material.Layer;
 import unthrum.material.Material;

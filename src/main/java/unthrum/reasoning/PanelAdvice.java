@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import unthrum.effect.Layup;
 import unthrum.facts.Caution;
 import unthrum.facts.Duty;
 import unthrum.facts.Duty.Work;
@@ -14,7 +15,7 @@ import unthrum.facts.Want;
 import unthrum.knowledge.Standing;
 import unthrum.material.Layer;
 import unthrum.material.Material.Bonding;
-import unthrum.reasoning.derive.Assumed;
+import unthrum.derive.Assumed;
 import unthrum.reasoning.engine.Judgement;
 import unthrum.reasoning.engine.Reason;
 

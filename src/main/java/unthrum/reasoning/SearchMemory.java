@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import unthrum.effect.Layup;
 import unthrum.facts.Conclusion;
 import unthrum.facts.Limit;
 import unthrum.facts.Pairing;

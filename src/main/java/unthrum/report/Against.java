@@ -11,7 +11,7 @@ import unthrum.facts.Pairing;
 import unthrum.material.Layer;
 import unthrum.material.Material;
 import unthrum.reasoning.Considered;
-import unthrum.reasoning.Layup;
+import unthrum.effect.Layup;
 import unthrum.reasoning.PanelAdvice;
 import unthrum.reasoning.engine.Judgement;
 

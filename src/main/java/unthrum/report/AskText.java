@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import unthrum.reading.Dimension;
 import unthrum.reasoning.change.Stakes;
 import unthrum.reasoning.change.Unknown;
-import unthrum.reasoning.derive.Assumed;
+import unthrum.derive.Assumed;
 
 /**
  * What to measure next, the weightiest first, and what need not be measured. A fact that several panels lack is one

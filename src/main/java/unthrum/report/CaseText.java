@@ -22,11 +22,11 @@ import unthrum.plan.PlannedPanel;
 import unthrum.reading.Words;
 import unthrum.reasoning.Considered;
 import unthrum.reasoning.Ladder;
-import unthrum.reasoning.Layup;
+import unthrum.effect.Layup;
 import unthrum.reasoning.PanelAdvice;
 import unthrum.reasoning.Verdict;
 import unthrum.reasoning.WeighedWant;
-import unthrum.reasoning.derive.Assumed;
+import unthrum.derive.Assumed;
 import unthrum.reasoning.engine.Judgement;
 import unthrum.reasoning.engine.Reason;
 

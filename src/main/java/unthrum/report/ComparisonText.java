@@ -6,7 +6,7 @@ import unthrum.compare.FactChange;
 import unthrum.compare.PanelChange;
 import unthrum.compare.Side.PanelSide;
 import unthrum.reading.Words;
-import unthrum.reasoning.Layup;
+import unthrum.effect.Layup;
 
 /** A comparison as text: the sums, then each panel that gets something else with the facts and rules behind it. */
 public final class ComparisonText {

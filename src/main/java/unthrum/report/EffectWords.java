@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import unthrum.material.Layer;
 import unthrum.reading.Words;
-import unthrum.reasoning.Layup;
+import unthrum.effect.Layup;
 import unthrum.reasoning.change.Effect;
 import unthrum.reasoning.change.Spot;
 

@@ -14,7 +14,7 @@ import unthrum.pieces.CutPlan;
 import unthrum.reading.Dimension;
 import unthrum.reading.Words;
 import unthrum.reasoning.Closing;
-import unthrum.reasoning.Laid;
+import unthrum.effect.Laid;
 import unthrum.reasoning.engine.Judgement;
 
 /** A job card as JSON, complete, by the published schema {@code unthrum/jobcard.schema.json}. */

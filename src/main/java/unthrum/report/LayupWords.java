@@ -11,10 +11,10 @@ import unthrum.material.Material;
 import unthrum.material.Material.Bonding;
 import unthrum.material.Material.Form;
 import unthrum.reasoning.Closing;
-import unthrum.reasoning.Laid;
-import unthrum.reasoning.Layup;
-import unthrum.reasoning.Patch;
-import unthrum.reasoning.derive.PanelFacts;
+import unthrum.effect.Laid;
+import unthrum.effect.Layup;
+import unthrum.effect.Patch;
+import unthrum.derive.PanelFacts;
 import unthrum.survey.Reach;
 
 /** Layups in words: short for tables, as an instruction for the panel. */

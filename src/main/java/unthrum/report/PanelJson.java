@@ -15,13 +15,13 @@ import unthrum.reading.Words;
 import unthrum.reasoning.Closing;
 import unthrum.reasoning.Considered;
 import unthrum.reasoning.Ladder;
-import unthrum.reasoning.Laid;
-import unthrum.reasoning.Layup;
+import unthrum.effect.Laid;
+import unthrum.effect.Layup;
 import unthrum.reasoning.Overruled;
 import unthrum.reasoning.PanelAdvice;
-import unthrum.reasoning.Patch;
+import unthrum.effect.Patch;
 import unthrum.reasoning.WeighedWant;
-import unthrum.reasoning.derive.Assumed;
+import unthrum.derive.Assumed;
 import unthrum.reasoning.engine.Judgement;
 
 /** One panel with its whole case as a JSON object; wants and candidates point into its list of conclusions. */

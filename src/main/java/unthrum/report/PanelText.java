@@ -20,7 +20,7 @@ import unthrum.reasoning.Closing;
 import unthrum.reasoning.PanelAdvice;
 import unthrum.reasoning.Verdict;
 import unthrum.reasoning.WeighedWant;
-import unthrum.reasoning.derive.Assumed;
+import unthrum.derive.Assumed;
 import unthrum.reasoning.engine.Judgement;
 
 /** One panel of a plan: the advice first, then its reasons with the panel's own numbers. */

@@ -9,7 +9,7 @@ import unthrum.facts.Fact;
 import unthrum.facts.Fixing;
 import unthrum.facts.Opening;
 import unthrum.facts.Place;
-import unthrum.reasoning.derive.PanelFacts;
+import unthrum.derive.PanelFacts;
 
 /**
  * Names places as a fitter would. Where the reader knows which panel is spoken of, it is the panel, its parts go

@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 import unthrum.drill.Spoken;
 import unthrum.reading.Quantity;
 import unthrum.reading.Words;
-import unthrum.reasoning.derive.Assumed;
+import unthrum.derive.Assumed;
 import unthrum.survey.Curve;
 import unthrum.survey.PanelEntry;
 import unthrum.survey.Survey;

@@ -12,7 +12,7 @@ import unthrum.facts.Limit;
 import unthrum.material.Layer;
 import unthrum.plan.PlannedPanel;
 import unthrum.reasoning.Ladder;
-import unthrum.reasoning.Layup;
+import unthrum.effect.Layup;
 import unthrum.reasoning.PanelAdvice;
 import unthrum.reasoning.WeighedWant;
 import unthrum.reasoning.engine.Judgement;

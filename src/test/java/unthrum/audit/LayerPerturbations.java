@@ -22,8 +22,8 @@ import unthrum.material.Material;
 import unthrum.material.Material.Bonding;
 import unthrum.reading.Dimension;
 import unthrum.reading.Quantity;
-import unthrum.reasoning.Laid;
-import unthrum.reasoning.Patch;
+import unthrum.effect.Laid;
+import unthrum.effect.Patch;
 import unthrum.reasoning.engine.Judgement;
 
 /** Layers on one panel of a sound job fitted otherwise. */

@@ -18,7 +18,7 @@ import unthrum.material.Material;
 import unthrum.plan.PlannedPanel;
 import unthrum.reading.Dimension;
 import unthrum.reading.Quantity;
-import unthrum.reasoning.Laid;
+import unthrum.effect.Laid;
 import unthrum.survey.Holder;
 import unthrum.survey.Traffic;
 import unthrum.survey.Wetness;

@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import unthrum.built.BuiltPanel;
 import unthrum.built.Edit;
 import unthrum.material.Layer;
-import unthrum.reasoning.Laid;
+import unthrum.effect.Laid;
 import unthrum.reasoning.engine.Judgement;
 
 /** Makes perturbations of one panel of a sound job, and asks the oracle what each justifies. */

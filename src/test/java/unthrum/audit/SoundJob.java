@@ -22,8 +22,8 @@ import unthrum.plan.Plan;
 import unthrum.plan.PlannedPanel;
 import unthrum.reading.Dimension;
 import unthrum.reading.Quantity;
-import unthrum.reasoning.Laid;
-import unthrum.reasoning.Patch;
+import unthrum.effect.Laid;
+import unthrum.effect.Patch;
 import unthrum.reasoning.engine.Judgement;
 import unthrum.survey.Tap;
 

@@ -16,7 +16,7 @@ import unthrum.facts.Duty.Work;
 import unthrum.facts.Place;
 import unthrum.knowledge.Standing;
 import unthrum.material.Layer;
-import unthrum.reasoning.Patch;
+import unthrum.effect.Patch;
 import unthrum.reasoning.Verdict;
 import unthrum.reasoning.engine.Judgement;
 import unthrum.survey.Tap;

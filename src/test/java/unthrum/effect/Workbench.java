@@ -13,11 +13,8 @@ import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
 import unthrum.material.Material;
 import unthrum.reading.YamlReader;
-import unthrum.reasoning.Laid;
-import unthrum.reasoning.Layup;
-import unthrum.reasoning.Patch;
-import unthrum.reasoning.derive.Derivation;
-import unthrum.reasoning.derive.PanelFacts;
+import unthrum.derive.Derivation;
+import unthrum.derive.PanelFacts;
 import unthrum.survey.Survey;
 
 /** A vehicle of a few panels on which layups are tried. */

@@ -11,9 +11,9 @@ import unthrum.material.Material;
 import unthrum.plan.Plan;
 import unthrum.plan.PlannedPanel;
 import unthrum.reasoning.Case;
-import unthrum.reasoning.Laid;
-import unthrum.reasoning.Layup;
-import unthrum.reasoning.Patch;
+import unthrum.effect.Laid;
+import unthrum.effect.Layup;
+import unthrum.effect.Patch;
 import unthrum.survey.SurveyReader;
 
 /** Plans in which every panel gets one material, whatever the rules would advise: for judging pieces alone. */

@@ -21,7 +21,7 @@ import unthrum.cutting.Stock;
 import unthrum.material.Layer;
 import unthrum.material.Material;
 import unthrum.plan.Plan;
-import unthrum.reasoning.Laid;
+import unthrum.effect.Laid;
 
 @DisplayName("Cutting a whole vehicle")
 class CutPlanTest {

@@ -23,7 +23,7 @@ import unthrum.material.Material;
 import unthrum.plan.LeftOut.Scarce;
 import unthrum.plan.Proof.Standing;
 import unthrum.reading.YamlReader;
-import unthrum.reasoning.Laid;
+import unthrum.effect.Laid;
 import unthrum.survey.Survey;
 
 @DisplayName("Plans that share")

@@ -18,7 +18,7 @@ import unthrum.plan.SharingProblem.Goods;
 import unthrum.plan.SharingProblem.Part;
 import unthrum.plan.SharingProblem.Room;
 import unthrum.plan.SharingProblem.Step;
-import unthrum.reasoning.Patch;
+import unthrum.effect.Patch;
 
 /** Sharing problems small enough to try every allotment: up to four panels and three materials. */
 final class SmallProblems {

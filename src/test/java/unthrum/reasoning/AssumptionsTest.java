@@ -13,8 +13,8 @@ import unthrum.knowledge.Assumption;
 import unthrum.knowledge.Knowledge;
 import unthrum.reading.Words;
 import unthrum.reading.YamlReader;
-import unthrum.reasoning.derive.Derivation;
-import unthrum.reasoning.derive.PanelFacts;
+import unthrum.derive.Derivation;
+import unthrum.derive.PanelFacts;
 import unthrum.survey.Survey;
 import unthrum.survey.Zone;
 

@@ -24,7 +24,7 @@ import unthrum.physics.Coverage;
 import unthrum.physics.Sheet;
 import unthrum.physics.Support;
 import unthrum.reading.YamlReader;
-import unthrum.reasoning.derive.Derivation;
+import unthrum.derive.Derivation;
 import unthrum.reasoning.engine.Judgement;
 import unthrum.reasoning.engine.Reason;
 import unthrum.reasoning.engine.RuleEngine;

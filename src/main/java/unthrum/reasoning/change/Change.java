@@ -2,7 +2,7 @@ package unthrum.reasoning.change;
 
 import java.util.List;
 import java.util.stream.Stream;
-import unthrum.reasoning.Layup;
+import unthrum.effect.Layup;
 import unthrum.reasoning.Verdict;
 
 /**

@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import unthrum.material.Material;
 import unthrum.reading.Quantity;
-import unthrum.reasoning.Laid;
+import unthrum.effect.Laid;
 import unthrum.reasoning.PanelAdvice;
-import unthrum.reasoning.derive.Assumed;
+import unthrum.derive.Assumed;
 
 /**
  * What a verdict rests on and how near it is to another.

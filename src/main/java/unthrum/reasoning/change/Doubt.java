@@ -6,7 +6,7 @@ import unthrum.facts.Bay;
 import unthrum.facts.Question;
 import unthrum.reasoning.PanelAdvice;
 import unthrum.reasoning.WeighedWant;
-import unthrum.reasoning.derive.Assumed;
+import unthrum.derive.Assumed;
 import unthrum.reasoning.engine.Judgement;
 import unthrum.survey.PanelEntry;
 import unthrum.survey.Tap;

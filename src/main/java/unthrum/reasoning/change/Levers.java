@@ -11,7 +11,7 @@ import unthrum.facts.Bay;
 import unthrum.knowledge.Knowledge;
 import unthrum.reading.RecordPath;
 import unthrum.reading.Words;
-import unthrum.reasoning.derive.PanelFacts;
+import unthrum.derive.PanelFacts;
 import unthrum.survey.Curve;
 import unthrum.survey.Drive;
 import unthrum.survey.HeatSource;

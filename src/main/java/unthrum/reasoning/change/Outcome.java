@@ -5,7 +5,7 @@ import java.util.TreeSet;
 import unthrum.facts.Place;
 import unthrum.material.Layer;
 import unthrum.reasoning.Closing;
-import unthrum.reasoning.Laid;
+import unthrum.effect.Laid;
 import unthrum.reasoning.PanelAdvice;
 import unthrum.reasoning.Verdict;
 

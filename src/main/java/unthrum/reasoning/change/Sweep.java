@@ -12,7 +12,7 @@ import unthrum.facts.Fact;
 import unthrum.facts.Sun;
 import unthrum.reasoning.Advisor;
 import unthrum.reasoning.PanelAdvice;
-import unthrum.reasoning.derive.PanelFacts;
+import unthrum.derive.PanelFacts;
 import unthrum.reasoning.engine.Truths;
 import unthrum.survey.PanelEntry;
 

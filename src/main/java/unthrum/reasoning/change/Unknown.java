@@ -5,7 +5,7 @@ import java.util.Optional;
 import unthrum.facts.Question;
 import unthrum.reasoning.PanelAdvice;
 import unthrum.reasoning.change.Change.Turn;
-import unthrum.reasoning.derive.Assumed;
+import unthrum.derive.Assumed;
 
 /**
  * A fact of a panel that nobody has stated, with all that it may turn out to be.

@@ -69,7 +69,7 @@ public final class Unknowns {
         return values;
     }
 
-    private static Optional<unthrum.reasoning.derive.Assumed> assumed(Lever lever, PanelAdvice today) {
+    private static Optional<unthrum.derive.Assumed> assumed(Lever lever, PanelAdvice today) {
         return Optional.ofNullable(today.panel().facts().assumptions().get(lever.key()));
     }
 }

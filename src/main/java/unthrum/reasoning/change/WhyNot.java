@@ -5,7 +5,7 @@ import java.util.List;
 import unthrum.facts.Place;
 import unthrum.material.Layer;
 import unthrum.reasoning.Considered;
-import unthrum.reasoning.Layup;
+import unthrum.effect.Layup;
 import unthrum.reasoning.WeighedWant;
 import unthrum.reasoning.engine.Judgement;
 import unthrum.reasoning.engine.Silence;

@@ -16,7 +16,7 @@ import unthrum.facts.Place;
 import unthrum.knowledge.RuleCard;
 import unthrum.material.Layer;
 import unthrum.reasoning.Considered;
-import unthrum.reasoning.Layup;
+import unthrum.effect.Layup;
 import unthrum.reasoning.PanelAdvice;
 import unthrum.reasoning.Verdict;
 import unthrum.reasoning.WeighedWant;

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
 import unthrum.facts.Fact;
 import unthrum.knowledge.RuleText;
-import unthrum.reasoning.derive.PanelFacts;
+import unthrum.derive.PanelFacts;
 import unthrum.reasoning.engine.Components;
 import unthrum.survey.PanelEntry;
 import unthrum.survey.Survey;

@@ -19,8 +19,8 @@ import unthrum.facts.Threshold;
 import unthrum.knowledge.Knowledge;
 import unthrum.knowledge.RuleText;
 import unthrum.reasoning.Examples;
-import unthrum.reasoning.derive.Derivation;
-import unthrum.reasoning.derive.PanelFacts;
+import unthrum.derive.Derivation;
+import unthrum.derive.PanelFacts;
 import unthrum.survey.Survey;
 
 @DisplayName("A number that is off by a quarter is noticed by an example")

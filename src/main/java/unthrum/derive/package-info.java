@@ -1,2 +1,2 @@
 /** From what the survey states to the facts that the rules see: assumptions filled in, numbers computed. */
-package unthrum.reasoning.derive;
+package unthrum.derive;

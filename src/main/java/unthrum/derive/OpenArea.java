@@ -1,4 +1,4 @@
-package unthrum.reasoning.derive;
+package unthrum.derive;
 
 import unthrum.facts.Opening;
 import unthrum.knowledge.Knowledge;

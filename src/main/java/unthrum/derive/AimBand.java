@@ -1,4 +1,4 @@
-package unthrum.reasoning.derive;
+package unthrum.derive;
 
 import java.util.LinkedHashMap;
 import java.util.Optional;

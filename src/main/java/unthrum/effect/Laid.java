@@ -1,4 +1,4 @@
-package unthrum.reasoning;
+package unthrum.effect;
 
 import java.math.BigDecimal;
 import java.util.List;

@@ -1,4 +1,4 @@
-package unthrum.reasoning;
+package unthrum.effect;
 
 import unthrum.facts.Place;
 

@@ -1,4 +1,4 @@
-package unthrum.reasoning.derive;
+package unthrum.derive;
 
 import unthrum.knowledge.Knowledge;
 import unthrum.physics.Damping;

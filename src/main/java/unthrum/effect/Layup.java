@@ -1,4 +1,4 @@
-package unthrum.reasoning;
+package unthrum.effect;
 
 import java.util.List;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package unthrum.reasoning.derive;
+package unthrum.derive;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

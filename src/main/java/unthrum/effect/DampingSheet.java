@@ -1,4 +1,4 @@
-package unthrum.reasoning;
+package unthrum.effect;
 
 import java.util.List;
 import unthrum.facts.Panel;
@@ -8,7 +8,7 @@ import unthrum.material.Material.DampingData.Point;
 import unthrum.physics.Damping;
 import unthrum.physics.Sheet;
 import unthrum.physics.Viscoelastic;
-import unthrum.reasoning.derive.MetalSheet;
+import unthrum.derive.MetalSheet;
 
 /** A damping material of the catalogue on a skin, at a temperature and its data's own reference frequency. */
 public record DampingSheet(Material material, double facingDensity) {

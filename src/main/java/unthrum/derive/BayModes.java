@@ -1,4 +1,4 @@
-package unthrum.reasoning.derive;
+package unthrum.derive;
 
 import unthrum.facts.Place;
 import unthrum.physics.Bay;
