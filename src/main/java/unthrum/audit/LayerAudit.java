@@ -115,13 +115,10 @@ final class LayerAudit {
                 LimitFigures.of(bound, material, by), List.of()));
     }
 
-    /**
-     * A preference that no material of the layer could meet here: the plan itself breaks it rather than lay nothing.
-     */
+    /** A preference that the plan itself gave up for a better gain. */
     private boolean isGivenUp(Judgement limit, Layer layer) {
-        return limit.standing() == Standing.PREFERENCE && planned.advice().considered().stream()
-                .filter(c -> c.material().layer() == layer && c.rejectedBy().isEmpty())
-                .anyMatch(c -> limits.brokenBy(c.material()).contains(limit));
+        return limit.standing() == Standing.PREFERENCE && planned.advice().layup().of(layer)
+                .filter(laid -> limits.brokenBy(laid.material()).contains(limit)).isPresent();
     }
 
     private void layup() {

@@ -8,12 +8,14 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
+import unthrum.reasoning.PanelAdvice;
 import unthrum.reasoning.change.PanelTrial;
 import unthrum.reasoning.change.Unknown;
 import unthrum.reasoning.change.Unknowns;
 import unthrum.reasoning.engine.RuleEngine;
 import unthrum.report.AskText;
 import unthrum.report.ChangesJson;
+import unthrum.survey.PanelEntry;
 import unthrum.survey.Survey;
 
 @Command(name = "ask", description = "What to measure next: the unknown facts that decide something, the weightiest first.",
@@ -43,20 +45,19 @@ final class Ask implements Runnable {
     public void run() {
         int width = look.width(surroundings);
         Survey survey = Surveys.read(List.of(file)).get(0);
-        List<Unknown> unknowns = unknowns(survey);
         String currency = Catalogue.load().currency();
-        if (json) {
-            surroundings.printUtf8(ChangesJson.of(survey.survey(), unknowns, currency));
-        } else {
-            surroundings.print(AskText.of(survey.survey(), unknowns, currency, width, look.style(surroundings)));
-        }
-    }
-
-    private List<Unknown> unknowns(Survey survey) {
         RuleEngine engine = new RuleEngine(Knowledge.load());
         try (PanelTrial trial = new PanelTrial(engine, Catalogue.load(), survey)) {
+            List<PanelEntry> asked = panel == null ? survey.panels() : List.of(Surveys.entry(survey, panel));
             Unknowns unknowns = new Unknowns(trial);
-            return panel == null ? unknowns.of(survey) : unknowns.of(Surveys.entry(survey, panel));
+            List<Unknown> found = panel == null ? unknowns.of(survey) : unknowns.of(asked.get(0));
+            List<PanelAdvice> slight = asked.stream().map(trial::advise).filter(a -> a.slight().isPresent()).toList();
+            if (json) {
+                surroundings.printUtf8(ChangesJson.of(survey.survey(), found, slight, currency));
+            } else {
+                surroundings.print(AskText.of(survey.survey(), found, slight, currency, width,
+                        look.style(surroundings)));
+            }
         }
     }
 }

@@ -27,9 +27,8 @@ public record EffectChange(Kind kind, String at, OptionalDouble before, Optional
         HEAT_IN("heat coming in", Dimension.HEAT_FLOW, "W/m2"),
         HEAT_LOST("heat lost in winter", Dimension.HEAT_FLOW, "W/m2"),
         CAN_GET_WET("share that can get wet", Dimension.SHARE, "%"),
-        /** By how much all driven bays together fall. */
-        CALMER_BAYS("all ringing bays together fall by", Dimension.LEVEL, "dB"),
-        BETTER_WALLS("panels beside the source hold back", Dimension.LEVEL, "dB"),
+        /** The share of what the bare vehicle gives off for an aim. */
+        TAKEN("the layers take", Dimension.SHARE, "%"),
         HEAT_THROUGH("heat through the panels", Dimension.NUMBER, "W"),
         WET_AREA("area that can get wet", Dimension.AREA, "m2");
 

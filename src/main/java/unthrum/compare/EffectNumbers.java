@@ -6,12 +6,11 @@ import java.util.Optional;
 import unthrum.compare.EffectChange.Key;
 import unthrum.compare.EffectChange.Kind;
 import unthrum.effect.AimGain;
-import unthrum.effect.AimGain.BetterWalls;
-import unthrum.effect.AimGain.CalmerBays;
 import unthrum.effect.AimGain.DrierFaces;
 import unthrum.effect.AimGain.Gain;
 import unthrum.effect.AimGain.LessHeat;
 import unthrum.effect.BayEffect;
+import unthrum.effect.Range;
 import unthrum.effect.Blocking;
 import unthrum.effect.HeatEffect;
 import unthrum.effect.PanelEffect;
@@ -47,18 +46,15 @@ final class EffectNumbers {
         EffectNumbers all = new EffectNumbers();
         for (AimGain gain : gains) {
             if (gain.aim() == aim) {
-                gain.gains().stream().filter(Estimate::isWithin).forEach(g -> all.gain(g.value()));
+                all.add(Kind.TAKEN, "", gain.taken().map(Range::about));
+                gain.gains().forEach(all::gain);
             }
         }
         return all.numbers;
     }
 
     private void gain(Gain gain) {
-        if (gain instanceof CalmerBays bays) {
-            put(Kind.CALMER_BAYS, "", bays.allBays().about());
-        } else if (gain instanceof BetterWalls walls) {
-            put(Kind.BETTER_WALLS, band(walls.band()), walls.after());
-        } else if (gain instanceof LessHeat heat) {
+        if (gain instanceof LessHeat heat) {
             put(Kind.HEAT_THROUGH, "", heat.wattsAfter());
         } else if (gain instanceof DrierFaces faces) {
             put(Kind.WET_AREA, "", faces.wetAfter());

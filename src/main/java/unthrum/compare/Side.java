@@ -61,7 +61,7 @@ public record Side(String title, Survey survey, List<PanelSide> panels, Effects 
         Map<String, PanelEntry> entries = entries(plan);
         Map<String, Layup> fitted = audit.panels().stream()
                 .collect(Collectors.toMap(AuditedPanel::name, AuditedPanel::fitted));
-        Effects effects = new EffectCalculator(knowledge, plan.survey(), plan.vehicle()).of(plan.panels().stream()
+        Effects effects = EffectCalculator.of(knowledge, plan.survey(), plan.vehicle(), plan.panels().stream().map(p -> p.advice().panel().facts()).toList()).of(plan.panels().stream()
                 .map(p -> new Treated(p.advice().panel().facts(), fitted.get(p.name()),
                         closed(audit.built(), p.name())))
                 .toList());

@@ -2,7 +2,6 @@ package unthrum.effect;
 
 import java.util.List;
 import unthrum.physics.Estimate;
-import unthrum.physics.ThirdOctave;
 import unthrum.reading.Dimension;
 import unthrum.reading.Measured;
 import unthrum.survey.Aim;
@@ -10,40 +9,30 @@ import unthrum.survey.Aim;
 /**
  * What an aim gains by the surveyed panels alone. It is no level in the cabin: what comes another way stays as it is.
  *
- * @param gains each kind of gain that counts for the aim, or why it cannot be told
+ * @param weight what the aim counts among those that a formula tells
+ * @param taken  the share of what the bare vehicle gives off or lets through that the layers take, or why it cannot be
+ *               told
+ * @param panels each panel's part in it, in the survey's order; empty where it cannot be told
+ * @param gains  each kind of gain by itself
  */
-public record AimGain(Aim aim, List<Estimate<? extends Gain>> gains) {
+public record AimGain(Aim aim, @Measured(Dimension.SHARE) double weight, Estimate<Range> taken, List<PanelPart> panels,
+                      List<Gain> gains) {
+
+    /** One panel's part: its share of the bare vehicle's, and what its layers take, as a share of the bare vehicle's. */
+    public record PanelPart(String panel, @Measured(Dimension.SHARE) double bare, @Measured(Dimension.SHARE) Range taken) {
+    }
 
     /** One kind of gain. */
-    public sealed interface Gain permits CalmerBays, BetterWalls, LessHeat, DrierFaces {
+    public sealed interface Gain permits LessSound, LessHeat, DrierFaces {
     }
 
     /**
-     * Ringing in the aim's band: the sum over all bays, each counted by how strongly it is driven there.
+     * Sound on one of its ways.
      *
-     * @param treatedShare  of the drive that meets treated bays
-     * @param treatedBays   dB by which these alone fall
-     * @param allBays       dB by which all bays together fall, the untreated among them
-     * @param unknownShare  of the drive that meets treated bays whose gain cannot be told; counted as no gain
+     * @param shaken whether the shaken shell gives it off; else it comes through the air
+     * @param taken  the share of what comes on this way bare
      */
-    public record CalmerBays(@Measured(Dimension.SHARE) double treatedShare,
-                             @Measured(Dimension.LEVEL) Range treatedBays,
-                             @Measured(Dimension.LEVEL) Range allBays,
-                             @Measured(Dimension.SHARE) double unknownShare) implements Gain {
-    }
-
-    /**
-     * Airborne sound through the panels that stand next to its source, side by side as one wall.
-     *
-     * @param outside panels for which the loss in this band cannot be told; left out
-     */
-    public record BetterWalls(ThirdOctave band, @Measured(Dimension.LEVEL) double before,
-                              @Measured(Dimension.LEVEL) double after,
-                              @Measured(Dimension.LEVEL) double uncertainty, List<String> outside) implements Gain {
-
-        public double gain() {
-            return after - before;
-        }
+    public record LessSound(boolean shaken, @Measured(Dimension.SHARE) Range taken) implements Gain {
     }
 
     /**

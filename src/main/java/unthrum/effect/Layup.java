@@ -3,6 +3,7 @@ package unthrum.effect;
 import java.util.List;
 import java.util.Optional;
 import unthrum.material.Layer;
+import unthrum.material.Material;
 
 /** The ordered layers on one panel, from the metal inward. */
 public record Layup(List<Laid> layers) {
@@ -29,6 +30,11 @@ public record Layup(List<Laid> layers) {
     /** Thickness of the stack toward the trim in m. */
     public double thickness() {
         return layers.stream().mapToDouble(Laid::stackThickness).sum();
+    }
+
+    /** From the metal inward. */
+    public List<Material> materials() {
+        return layers.stream().map(Laid::material).toList();
     }
 
     /** Mass in kg. */

@@ -9,6 +9,19 @@ public record Range(double low, double about, double high) {
         }
     }
 
+    /** Sorted, whichever way they come: the middle one of three is about. */
+    static Range of(double[] three) {
+        double[] sorted = three.clone();
+        java.util.Arrays.sort(sorted);
+        return new Range(sorted[0], sorted[1], sorted[2]);
+    }
+
+    /** Ends and middles added up: what is off on one panel is off alike on the others. */
+    static Range sum(java.util.List<Range> ranges) {
+        return new Range(ranges.stream().mapToDouble(Range::low).sum(), ranges.stream().mapToDouble(Range::about).sum(),
+                ranges.stream().mapToDouble(Range::high).sum());
+    }
+
     static Range exactly(double value) {
         return new Range(value, value, value);
     }

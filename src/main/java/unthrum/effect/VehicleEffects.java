@@ -3,59 +3,59 @@ package unthrum.effect;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import unthrum.effect.VehicleEffect.Load;
-import unthrum.effect.VehicleEffect.LoudestBay;
-import unthrum.effect.VehicleEffect.WeakestWall;
-import unthrum.facts.Bay;
-import unthrum.facts.Panel;
-import unthrum.facts.Setting;
-import unthrum.facts.Vehicle;
-import unthrum.knowledge.Knowledge;
-import unthrum.physics.Balance;
-import unthrum.physics.ThirdOctave;
 import unthrum.derive.PanelFacts;
-import unthrum.survey.NoiseSource;
+import unthrum.effect.AimGain.PanelPart;
+import unthrum.effect.VehicleEffect.Load;
+import unthrum.effect.VehicleEffect.MostLeft;
+import unthrum.facts.Panel;
+import unthrum.facts.Vehicle;
+import unthrum.physics.Balance;
 import unthrum.survey.Survey;
 import unthrum.survey.Zone;
 
-/** Adds up the panels: mass and balance, the gain of each aim, and the weakest paths. */
+/** Adds up the panels: mass and balance, the gain of each aim, and where most is left. */
 final class VehicleEffects {
 
+    private final Survey survey;
+    private final VehicleAccount account;
     private final Vehicle vehicle;
     private final List<Known> panels;
-    private final AimGains gains;
 
     /** A panel with what its layers do. */
-    record Known(PanelFacts facts, PanelEffect effect) {
+    record Known(Treated treated, PanelAccount account, PanelEffect effect) {
 
-        Panel panel() {
-            return facts.the(Panel.class);
+        PanelFacts facts() {
+            return treated.facts();
         }
 
-        /** Whether it bounds the room people sit in; a bonnet keeps its sound, heat and cold outside. */
+        Layup layup() {
+            return treated.layup();
+        }
+
+        Panel panel() {
+            return facts().the(Panel.class);
+        }
+
         boolean borders() {
-            return panel().zone() != Zone.BONNET;
+            return VehicleAccount.borders(panel());
         }
 
         String name() {
-            return facts.panel();
-        }
-
-        NoiseSource nearNoise() {
-            return facts.the(Setting.class).nearNoise();
+            return facts().panel();
         }
     }
 
-    VehicleEffects(Knowledge knowledge, Survey survey, Vehicle vehicle, List<Known> panels) {
+    VehicleEffects(Survey survey, VehicleAccount account, Vehicle vehicle, List<Known> panels) {
+        this.survey = survey;
+        this.account = account;
         this.vehicle = vehicle;
         this.panels = panels;
-        this.gains = new AimGains(knowledge, survey, panels);
     }
 
     VehicleEffect effect() {
-        return new VehicleEffect(load(), gains.all(), loudestBay(), weakestWall());
+        List<AimGain> gains = new AimGains(survey, account, panels).all();
+        return new VehicleEffect(load(), gains, next(gains));
     }
 
     private Load load() {
@@ -68,33 +68,21 @@ final class VehicleEffects {
                 ? OptionalDouble.of(Balance.shareOfPayload(total, vehicle.payloadLeft())) : OptionalDouble.empty());
     }
 
-    private Optional<LoudestBay> loudestBay() {
-        List<LoudestBay> left = new ArrayList<>();
-        for (Known known : panels.stream().filter(Known::borders).toList()) {
-            List<Bay> bays = known.facts().all(Bay.class).toList();
-            for (int i = 0; i < bays.size(); i++) {
-                BayEffect effect = known.effect().bays().get(i);
-                left.add(new LoudestBay(effect.place(), bays.get(i).drive() * AimGains.left(effect), effect.treated()));
-            }
+    private List<MostLeft> next(List<AimGain> gains) {
+        List<MostLeft> next = new ArrayList<>();
+        for (AimGain gain : gains) {
+            double left = gain.panels().stream().mapToDouble(VehicleEffects::left).sum();
+            gain.panels().stream().max(Comparator.comparingDouble(VehicleEffects::left)).filter(p -> left(p) > 0)
+                    .ifPresent(p -> next.add(new MostLeft(gain.aim(), p.panel(), left(p) / left, isTreated(p.panel()))));
         }
-        double all = left.stream().mapToDouble(LoudestBay::share).sum();
-        return left.stream().max(Comparator.comparingDouble(LoudestBay::share)).filter(b -> b.share() > 0)
-                .map(b -> new LoudestBay(b.place(), b.share() / all, b.treated()));
+        return next;
     }
 
-    /** In the band in which most panels can be told, the lower of equals. */
-    private Optional<WeakestWall> weakestWall() {
-        List<Known> near = panels.stream().filter(Known::borders)
-                .filter(p -> p.nearNoise() != NoiseSource.NONE).toList();
-        ThirdOctave best = null;
-        long most = 0;
-        for (ThirdOctave band : Barriers.BANDS) {
-            long told = near.stream().filter(p -> Walls.losses(p, band).isWithin()).count();
-            if (told > most) {
-                most = told;
-                best = band;
-            }
-        }
-        return best == null ? Optional.empty() : Optional.of(Walls.of(near, best).weakest());
+    private static double left(PanelPart panel) {
+        return panel.bare() - panel.taken().about();
+    }
+
+    private boolean isTreated(String panel) {
+        return panels.stream().anyMatch(p -> p.name().equals(panel) && !p.layup().isEmpty());
     }
 }

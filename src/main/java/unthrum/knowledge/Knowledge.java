@@ -15,6 +15,7 @@ import unthrum.facts.Threshold;
 import unthrum.reading.Nearest;
 import unthrum.reading.Places;
 import unthrum.reading.YamlReader;
+import unthrum.survey.Aim;
 import unthrum.survey.Zone;
 
 /** All that the program knows of the trade: rules, numbers, sources, and what to take when a fact is missing. */
@@ -27,17 +28,19 @@ public final class Knowledge {
     private final Map<String, Threshold> numbers;
     private final Map<String, Source> sources;
     private final List<Assumption> assumptions;
+    private final Map<Aim, AimEntry> aims;
     private final Measuring.File measuringFile;
     private final Map<String, Measuring> measuring;
     private final Map<String, Set<Zone>> reckoned = new HashMap<>();
 
     private Knowledge(RuleBase rules, List<ThresholdEntry> thresholds, List<Source> sources,
-                      List<Assumption> assumptions, Measuring.File measuring) {
+                      List<Assumption> assumptions, Collection<AimEntry> aims, Measuring.File measuring) {
         this.rules = rules;
         this.thresholds = byKey(thresholds, ThresholdEntry::threshold);
         this.numbers = byKey(thresholds.stream().map(ThresholdEntry::number).toList(), Threshold::id);
         this.sources = byKey(sources, Source::source);
         this.assumptions = List.copyOf(assumptions);
+        this.aims = aims.stream().collect(Collectors.toMap(AimEntry::aim, a -> a));
         this.measuringFile = measuring;
         this.measuring = byKey(measuring.measuring(), Measuring::fact);
         measuring.places().forEach(p -> p.parts().forEach(part -> reckoned.put(part, Set.copyOf(p.zones()))));
@@ -49,8 +52,9 @@ public final class Knowledge {
         List<ThresholdEntry> thresholds = file("thresholds.yaml", ThresholdEntry.File.class).thresholds();
         List<Source> sources = file("sources.yaml", Source.File.class).sources();
         List<Assumption> assumptions = file("assumptions.yaml", Assumption.File.class).assumptions();
+        List<AimEntry> aims = file("aims.yaml", AimEntry.File.class).aims();
         Measuring.File measuring = file("measuring.yaml", Measuring.File.class);
-        return new Knowledge(rules.join(), thresholds, sources, assumptions, measuring);
+        return new Knowledge(rules.join(), thresholds, sources, assumptions, aims, measuring);
     }
 
     /** The same knowledge with the numbers of a file in place of its own; the file need not name them all. */
@@ -64,13 +68,13 @@ public final class Knowledge {
             }
         });
         return new Knowledge(rules, List.copyOf(changed.values()), List.copyOf(sources.values()), assumptions,
-                measuringFile);
+                aims.values(), measuringFile);
     }
 
     /** The same knowledge without some of its rules. */
     public Knowledge without(Collection<String> ids) {
         return new Knowledge(rules.without(ids), List.copyOf(thresholds.values()), List.copyOf(sources.values()),
-                assumptions, measuringFile);
+                assumptions, aims.values(), measuringFile);
     }
 
     private static void replace(ThresholdEntry entry, String path, Map<String, ThresholdEntry> all, Places places) {
@@ -138,6 +142,11 @@ public final class Knowledge {
 
     public List<Assumption> assumptions() {
         return assumptions;
+    }
+
+    /** What an aim is measured by. */
+    public AimEntry aim(Aim aim) {
+        return aims.get(aim);
     }
 
     /** What is taken for a fact in a zone when nobody stated it. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import unthrum.effect.EffectCalculator;
+import unthrum.effect.VehicleAccount;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
 import unthrum.reasoning.Advisor;
@@ -38,7 +39,8 @@ public final class Planner {
         List<PanelFacts> bundles = new Derivation(knowledge).of(survey);
         Map<String, List<Judgement>> byPanel = judgements(bundles);
         List<Judgement> vehicle = byPanel.getOrDefault("", List.of());
-        Advisor advisor = new Advisor(knowledge, catalogue);
+        VehicleAccount account = VehicleAccount.of(knowledge, survey, bundles);
+        Advisor advisor = new Advisor(knowledge, catalogue, account);
         List<PanelAdvice> advice = new ArrayList<>();
         for (int i = 1; i < bundles.size(); i++) {
             PanelFacts facts = bundles.get(i);
@@ -46,8 +48,9 @@ public final class Planner {
             own.addAll(vehicle);
             advice.add(advisor.advise(facts, own, survey.panels().get(i - 1).overrules().orElse(List.of())));
         }
-        EffectCalculator effects = new EffectCalculator(knowledge, survey, bundles.get(0));
-        return new Sharing(survey, catalogue, effects, patience).share(bundles.get(0), vehicle, HouseSet.settle(advice));
+        EffectCalculator effects = new EffectCalculator(knowledge, survey, bundles.get(0), account);
+        return new Sharing(survey, knowledge, catalogue, effects, patience).share(bundles.get(0), vehicle,
+                HouseSet.settle(advice, new AlikeOffers(knowledge)));
     }
 
     private Map<String, List<Judgement>> judgements(List<PanelFacts> bundles) {

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import unthrum.effect.Layup;
+import unthrum.effect.VehicleAccount;
 import unthrum.facts.Bay;
 import unthrum.facts.Fact;
 import unthrum.facts.Heat;
@@ -16,8 +18,12 @@ import unthrum.facts.Panel;
 import unthrum.facts.Place;
 import unthrum.facts.Question;
 import unthrum.facts.Rib;
+import unthrum.facts.Room;
+import unthrum.facts.Setting;
+import unthrum.facts.Surface;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
+import unthrum.material.Figures;
 import unthrum.material.Layer;
 import unthrum.material.Material;
 import unthrum.derive.PanelFacts;
@@ -28,16 +34,22 @@ import unthrum.survey.Overrule;
 public final class Advisor {
 
     /** The kinds of fact that the choice of a layup reads. */
-    public static final Set<Class<? extends Fact>> WEIGHED =
-            Set.of(Panel.class, Bay.class, Rib.class, Heat.class);
+    public static final Set<Class<? extends Fact>> WEIGHED = Set.of(Panel.class, Bay.class, Rib.class, Heat.class,
+            Setting.class, Opening.class, Room.class, Surface.class);
+
+    /** An open hole counts as so much of the panel where no formula tells what its closing gains, m². Common practice. */
+    private static final double HOLE = 0.1;
 
     private final Knowledge knowledge;
     private final Catalogue catalogue;
+    private final VehicleAccount account;
     private final SearchMemory tried = new SearchMemory();
 
-    public Advisor(Knowledge knowledge, Catalogue catalogue) {
+    /** @param account what the bare vehicle gives off: the yardstick of every gain */
+    public Advisor(Knowledge knowledge, Catalogue catalogue, VehicleAccount account) {
         this.knowledge = knowledge;
         this.catalogue = catalogue;
+        this.account = account;
     }
 
     /**
@@ -47,7 +59,7 @@ public final class Advisor {
     public PanelAdvice advise(PanelFacts facts, List<Judgement> judgements, List<Overrule> overrules) {
         Case panel = theCase(facts, judgements, overrules);
         List<WeighedWant> wants = WeighedWant.of(panel, knowledge);
-        LayupSearch search = new LayupSearch(panel, wants, knowledge, catalogue);
+        LayupSearch search = search(panel, wants);
         return advice(panel, wants, SearchMemory.Chosen.of(search), search::options);
     }
 
@@ -58,7 +70,18 @@ public final class Advisor {
     public PanelAdvice tryOut(PanelFacts facts, List<Judgement> judgements, List<Overrule> overrules) {
         Case panel = theCase(facts, judgements, overrules);
         List<WeighedWant> wants = WeighedWant.of(panel, knowledge);
-        return advice(panel, wants, tried.of(panel, wants, weighs(facts), knowledge, catalogue), () -> Options.NONE);
+        return advice(panel, wants, tried.of(panel, wants, weighs(facts), () -> search(panel, wants)),
+                () -> Options.NONE);
+    }
+
+    private LayupSearch search(Case panel, List<WeighedWant> wants) {
+        return new LayupSearch(panel, wants, account.panel(panel.facts(), closed(wants)), knowledge, catalogue);
+    }
+
+    /** The holes that are closed when the layers lie. */
+    private static Set<Place> closed(List<WeighedWant> wants) {
+        return wants.stream().filter(w -> w.layer() == Layer.SEAL && w.stands()).map(WeighedWant::place)
+                .collect(Collectors.toSet());
     }
 
     private static Case theCase(PanelFacts facts, List<Judgement> judgements, List<Overrule> overrules) {
@@ -70,10 +93,11 @@ public final class Advisor {
                                Supplier<Options> options) {
         boolean held = panel.own(Hold.class).stream().anyMatch(h -> h.conclusion().place().isWholePanel())
                 && wants.stream().anyMatch(w -> w.stands() || w.vetoes().stream().allMatch(Judgement::restsOnAssumption));
-        Layup layup = held ? Layup.NOTHING : chosen.layup();
+        Layup layup = held ? Layup.NOTHING : chosen.best().layup();
         boolean ask = !panel.own(Question.class).isEmpty() && new Undecided(panel, wants, chosen.considered()).yes();
         return new PanelAdvice(verdict(held, layup, ask), layup, closings(panel, wants), panel, wants,
-                chosen.considered(), chosen.ladder(), held ? Options.NONE : options.get());
+                chosen.considered(), chosen.ladder(), chosen.best(), held ? Optional.empty() : chosen.slight(),
+                held ? Options.NONE : options.get());
     }
 
     /**
@@ -81,13 +105,7 @@ public final class Advisor {
      * conclusions can move the choice.
      */
     public List<Object> weighs(PanelFacts facts) {
-        Panel whole = facts.the(Panel.class);
-        List<Object> read = new ArrayList<>(List.of(whole.length(), whole.width(), facts.all(Rib.class).toList()));
-        facts.all(Bay.class).forEach(bay -> read.add(List.of(bay.place(), bay.area())));
-        Merit merit = new Merit(knowledge, facts);
-        catalogue.of(Layer.DAMPING).forEach(material -> read.add(merit.of(material)));
-        catalogue.of(Layer.DECOUPLER).forEach(material -> read.add(merit.gain(material)));
-        return read;
+        return account.read(facts);
     }
 
     private static Verdict verdict(boolean held, Layup layup, boolean ask) {
@@ -106,23 +124,29 @@ public final class Advisor {
         Limits limits = new Limits(panel, knowledge);
         for (WeighedWant want : wants) {
             if (want.layer() == Layer.SEAL && want.stands()) {
-                opening(panel, want.place()).ifPresent(o -> closings.add(new Closing(want, o, piece(o, limits))));
+                opening(panel, want.place()).ifPresent(o -> closings.add(new Closing(want, o, piece(o, limits),
+                        closing(panel.facts(), want))));
             }
         }
         return closings;
+    }
+
+    private double closing(PanelFacts facts, WeighedWant want) {
+        return account.panel(facts, Set.of()).closing(want.place()) + knowledge.number("worth/trade")
+                * want.weight() / knowledge.number("weight/strong") * HOLE / account.area();
     }
 
     private static Optional<Opening> opening(Case panel, Place place) {
         return panel.facts().all(Opening.class).filter(o -> o.place().equals(place)).findFirst();
     }
 
-    /** The cheapest piece made for such a hole that is large enough and breaks no limit. */
+    /** The cheapest piece made for such a hole that is large enough and breaks no limit; the smaller of equals. */
     private Optional<Material> piece(Opening opening, Limits limits) {
         return catalogue.of(Layer.SEAL).stream().filter(m -> m.closes().orElse(List.of()).contains(opening.kind()))
                 .filter(m -> m.size().stream().allMatch(side -> side.si() >= opening.size())
                         || m.form() == Material.Form.ROLL && m.size().get(0).si() >= opening.size())
                 .filter(m -> limits.brokenBy(m).isEmpty())
                 .min(Comparator.comparing((Material m) -> m.price().amount().doubleValue() / m.inPack())
-                        .thenComparing(Material::material));
+                        .thenComparing(m -> m.size().get(0).si() * m.size().get(1).si()).thenComparing(Figures.ORDER));
     }
 }

@@ -2,7 +2,6 @@ package unthrum.reasoning;
 
 import java.util.List;
 import java.util.Optional;
-import unthrum.effect.Layup;
 import unthrum.material.Material;
 import unthrum.reasoning.engine.Judgement;
 
@@ -13,5 +12,5 @@ import unthrum.reasoning.engine.Judgement;
  * @param best       if no limit does, the best layup that holds it; absent when it fits only with a companion that
  *                   does not
  */
-public record Considered(Material material, List<Judgement> rejectedBy, Optional<Layup> best, boolean chosen) {
+public record Considered(Material material, List<Judgement> rejectedBy, Optional<Scored> best, boolean chosen) {
 }

@@ -2,7 +2,6 @@ package unthrum.reasoning;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import unthrum.effect.Layup;
 
 /**
  * The steps down from the best that could be done against an airborne source: on each the best layup inside the
@@ -10,6 +9,6 @@ import unthrum.effect.Layup;
  *
  * @param room the stack that the limits leave, in m; absent when none limits it
  */
-public record Ladder(Optional<Layup> decoupledBarrier, Optional<Layup> barrierLaidDirect, Optional<Layup> noBarrier,
+public record Ladder(Optional<Scored> decoupledBarrier, Optional<Scored> barrierLaidDirect, Optional<Scored> noBarrier,
                      OptionalDouble room) {
 }

@@ -4,245 +4,239 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.IdentityHashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
+import java.util.stream.Stream;
 import unthrum.effect.Laid;
 import unthrum.effect.Layup;
-import unthrum.effect.Patch;
-import unthrum.facts.Bay;
-import unthrum.facts.Panel;
-import unthrum.facts.Place;
+import unthrum.effect.PanelAccount;
 import unthrum.knowledge.Knowledge;
-import unthrum.knowledge.Standing;
 import unthrum.material.Catalogue;
+import unthrum.material.Figures;
 import unthrum.material.Layer;
 import unthrum.material.Material;
-import unthrum.derive.MetalSheet;
-import unthrum.reasoning.engine.Judgement;
 
 /**
- * The exact search over the catalogue: of all layups inside the limits, the one that serves the wants best; among
- * equals the lightest, then the cheapest, then the first by name. Every admissible combination is looked at.
+ * The exact search over the catalogue: of all layups inside the limits the one that is worth most by the one account of
+ * what it brings. Every admissible combination of covering layers is looked at, each with every damping sheet under it,
+ * which lies on each bay where it is worth its weight.
+ *
+ * <p>Among layups that nobody could tell apart by what they bring: the lightest, the cheapest, the thinnest, the fewest
+ * materials, then by the materials' own figures ({@link Figures}); a name never decides.
  */
 final class LayupSearch {
 
     private static final Rung[] RUNGS = Rung.values();
 
-    private final Case panel;
+    private final Candidates candidates;
     private final Limits limits;
-    private final Merit merit;
-    private final Map<Layer, List<WeighedWant>> wanted = new EnumMap<>(Layer.class);
-    private final Map<Material, List<Judgement>> rejected = new LinkedHashMap<>();
-    private final List<Material> admitted = new ArrayList<>();
-    private final Map<Material, Candidate> bestWith = new IdentityHashMap<>();
-    private final Map<Rung, Candidate> bestOnRung = new EnumMap<>(Rung.class);
-    private final List<Candidate> nearBest = new ArrayList<>();
-    private Candidate best = Candidate.NOTHING;
+    private final Worth worth;
+    private final Dampers dampers;
+    private final PanelAccount account;
+    private final double alike;
+    private final double alikePart;
+    private final List<Cover> covers = new ArrayList<>();
+    private final List<Scored> scored = new ArrayList<>();
+    private final Map<Material, Scored> bestWith = new IdentityHashMap<>();
+    private final Map<Rung, Scored> bestOnRung = new EnumMap<>(Rung.class);
+    private final List<Layer> required;
+    private final Scored best;
+    private Optional<Scored> slight = Optional.empty();
 
     /** The steps of the ladder, from the best treatment of an airborne source down. */
     enum Rung {
-        DECOUPLED_BARRIER(l -> l.has(Layer.BARRIER) && l.has(Layer.DECOUPLER)),
-        BARRIER_LAID_DIRECT(l -> l.has(Layer.BARRIER) && !l.has(Layer.DECOUPLER)),
-        NO_BARRIER(l -> !l.has(Layer.BARRIER));
+        DECOUPLED_BARRIER, BARRIER_LAID_DIRECT, NO_BARRIER;
 
-        private final Predicate<Layup> fits;
-
-        Rung(Predicate<Layup> fits) {
-            this.fits = fits;
+        static Rung of(Layup layup) {
+            return !layup.has(Layer.BARRIER) ? NO_BARRIER
+                    : layup.has(Layer.DECOUPLER) ? DECOUPLED_BARRIER : BARRIER_LAID_DIRECT;
         }
     }
 
-    /** A layer that may be laid: how much of the wants' weight it serves, and what it adds. */
-    private record Choice(Laid laid, double weight, double worth, double mass, double price, double thickness) {
-
-        /** What only protects other layers serves no aim of its own. */
-        boolean protects() {
-            return laid.layer() == Layer.WEAR_FACE;
-        }
+    /** Covering layers, with what they bring by themselves. */
+    record Cover(Layup layup, double gain, double trade, double worth) {
     }
 
-    /**
-     * A layup, the weight of the wants that it serves at all, and how much of it it serves: a reason more comes before
-     * a better material for the others, so that thicker foam never takes the room of a damping sheet. What only
-     * protects other layers comes after them: a wear face takes the room that is left.
-     */
-    private record Candidate(Layup layup, double weight, double service, double protection, double mass, double price,
-                             double thickness) {
-
-        static final Candidate NOTHING = new Candidate(Layup.NOTHING, 0, 0, 0, 0, 0, 0);
-        static final Comparator<Candidate> BETTER = Comparator
-                .comparingLong((Candidate c) -> -Math.round(c.weight * 1e6))
-                .thenComparingLong(c -> -Math.round(c.service * 1e6))
-                .thenComparingLong(c -> -Math.round(c.protection * 1e6))
-                .thenComparingLong(c -> Math.round(c.mass * 1e6))
-                .thenComparingLong(c -> Math.round(c.price * 1e6))
-                .thenComparing(c -> c.layup.toString());
-
-        Candidate with(Choice choice) {
-            List<Laid> layers = new ArrayList<>(layup.layers());
-            layers.add(choice.laid);
-            return new Candidate(new Layup(layers), weight + (choice.protects() ? 0 : choice.weight),
-                    service + (choice.protects() ? 0 : choice.worth), protection + (choice.protects() ? choice.worth : 0),
-                    mass + choice.mass, price + choice.price,
-                    thickness + choice.thickness);
-        }
-    }
-
-    LayupSearch(Case panel, List<WeighedWant> wants, Knowledge knowledge, Catalogue catalogue) {
-        this.panel = panel;
+    LayupSearch(Case panel, List<WeighedWant> wants, PanelAccount account, Knowledge knowledge, Catalogue catalogue) {
         this.limits = new Limits(panel, knowledge);
-        this.merit = new Merit(knowledge, panel.facts());
-        wants.stream().filter(WeighedWant::stands).filter(w -> w.layer() != Layer.SEAL)
-                .forEach(w -> wanted.computeIfAbsent(w.layer(), l -> new ArrayList<>()).add(w));
-        List<List<Choice>> choices = new ArrayList<>();
-        wanted.keySet().forEach(layer -> choices.add(choices(layer, catalogue)));
-        combine(choices, 0, Candidate.NOTHING);
+        this.account = account;
+        this.candidates = new Candidates(panel, limits, wants, catalogue);
+        this.worth = new Worth(knowledge, account, candidates.wanted());
+        this.dampers = new Dampers(candidates, account, worth, knowledge);
+        this.alike = knowledge.number("tell/alike");
+        this.alikePart = knowledge.number("tell/alike-part");
+        this.required = candidates.wanted().entrySet().stream()
+                .filter(e -> e.getValue().stream().anyMatch(WeighedWant::isForSafety)).map(Map.Entry::getKey).toList();
+        List<Layer> layers = candidates.wanted().keySet().stream().filter(l -> l != Layer.DAMPING).toList();
+        combine(layers, 0, List.of());
+        covers.forEach(this::dampen);
+        candidates.of(Layer.DAMPING).stream().filter(s -> !bestWith.containsKey(s.material())).forEach(this::unworthy);
+        this.best = choose(knowledge.number("worth/panel"));
     }
 
-    /** The best layup; nothing when nothing serves. */
-    Layup best() {
-        return best.layup();
+    /** Layers come in the order in which they lie; what a limit on the whole forbids, more layers do not mend. */
+    private void combine(List<Layer> layers, int depth, List<Laid> soFar) {
+        Layup layup = new Layup(soFar);
+        if (!limits.bear(layup.thickness(), layup.mass())) {
+            return;
+        }
+        if (depth < layers.size()) {
+            combine(layers, depth + 1, soFar);
+            for (Laid laid : candidates.of(layers.get(depth))) {
+                List<Laid> more = new ArrayList<>(soFar);
+                more.add(laid);
+                combine(layers, depth + 1, more);
+            }
+            return;
+        }
+        if (limits.pair(layup)) {
+            covers.add(cover(layup));
+        }
+    }
+
+    private Cover cover(Layup layup) {
+        double trade = 0;
+        double cost = 0;
+        for (Laid laid : layup.layers()) {
+            trade += worth.trade(laid);
+            cost += worth.cost(laid) + alike * candidates.unloved(laid.material());
+        }
+        double gain = layup.isEmpty() ? 0 : account.gain(layup);
+        return new Cover(layup, gain, trade, gain + trade - cost);
+    }
+
+    /** The cover bare of damping, and with each damping sheet that is worth it. */
+    private void dampen(Cover cover) {
+        judge(cover, Optional.empty());
+        for (Laid sheet : candidates.of(Layer.DAMPING)) {
+            if (limits.bear(cover.layup().thickness() + sheet.stackThickness(), cover.layup().mass())) {
+                judge(cover, Optional.of(sheet));
+            }
+        }
+    }
+
+    private void judge(Cover cover, Optional<Laid> sheet) {
+        Optional<Dampers.Damped> damped = sheet.flatMap(s -> dampers.under(cover.layup(), s,
+                limits.mass() - cover.layup().mass()));
+        if (sheet.isPresent() && damped.isEmpty()) {
+            return;
+        }
+        Scored next = scored(cover, damped);
+        if (limits.pair(next.layup())) {
+            scored.add(next);
+            next.layup().layers().forEach(l -> bestWith.merge(l.material(), next, LayupSearch::better));
+            bestOnRung.merge(Rung.of(next.layup()), next, LayupSearch::better);
+        }
+    }
+
+    /** A sheet that is worth its weight on no bay: what it would gain all the same. */
+    private void unworthy(Laid sheet) {
+        Scored all = scored(covers.get(0), Optional.of(dampers.everywhere(covers.get(0).layup(), sheet)));
+        if (limits.bear(all.layup().thickness(), all.layup().mass()) && limits.pair(all.layup())) {
+            bestWith.put(sheet.material(), all);
+        }
+    }
+
+    private static Scored scored(Cover cover, Optional<Dampers.Damped> damped) {
+        Layup layup = damped.map(d -> together(cover.layup(), d.laid())).orElse(cover.layup());
+        return new Scored(layup, cover.gain() + damped.map(Dampers.Damped::gain).orElse(0.0),
+                cover.trade() + damped.map(Dampers.Damped::trade).orElse(0.0),
+                cover.worth() + damped.map(Dampers.Damped::worth).orElse(0.0));
+    }
+
+    static Layup together(Layup cover, Laid damping) {
+        List<Laid> layers = new ArrayList<>(cover.layers());
+        layers.add(damping);
+        layers.sort(Comparator.comparing(Laid::layer));
+        return new Layup(layers);
+    }
+
+    private static Scored better(Scored a, Scored b) {
+        return order().compare(a, b) <= 0 ? a : b;
+    }
+
+    private static Comparator<Scored> order() {
+        return Comparator.comparingDouble((Scored s) -> -s.worth()).thenComparing(LayupSearch::tie);
+    }
+
+    /** What decides between layups that are worth alike. */
+    static int tie(Scored a, Scored b) {
+        return Comparator.comparingLong((Scored s) -> Math.round(s.layup().mass() * 1e6))
+                .thenComparingLong(s -> Math.round(s.layup().price() * 1e6))
+                .thenComparingLong(s -> Math.round(s.layup().thickness() * 1e9))
+                .thenComparingInt(s -> s.layup().layers().size())
+                .thenComparing(s -> s.layup().materials(), Figures::byFigures).compare(a, b);
+    }
+
+    /** Nothing where nothing is worth it; what safety asks for is laid as far as anything can be. */
+    private Scored choose(double leastOfPanel) {
+        int most = scored.stream().mapToInt(this::safe).max().orElse(0);
+        List<Scored> open = new ArrayList<>(scored.stream().filter(s -> safe(s) == most).toList());
+        if (most == 0) {
+            double bare = account.bare();
+            open.removeIf(s -> !s.layup().isEmpty() && !isWorthIt(s, bare, leastOfPanel));
+        }
+        Scored top = open.stream().min(order()).orElse(Scored.NOTHING);
+        if (top.layup().isEmpty()) {
+            slight = Stream.concat(scored.stream(), bestWith.values().stream())
+                    .filter(s -> !s.layup().isEmpty() && safe(s) == most)
+                    .min(Comparator.comparingDouble((Scored s) -> -s.gain()).thenComparing(LayupSearch::tie));
+        }
+        double enough = top.worth() - Math.min(alike, alikePart * Math.abs(top.worth()));
+        return open.stream().filter(s -> s.worth() >= enough && s.layup().isEmpty() == top.layup().isEmpty())
+                .min(LayupSearch::tie).orElse(Scored.NOTHING);
+    }
+
+    private int safe(Scored candidate) {
+        return (int) required.stream().filter(candidate.layup()::has).count();
+    }
+
+    private static boolean isWorthIt(Scored candidate, double bare, double leastOfPanel) {
+        return candidate.worth() > 0 && candidate.gain() >= -1e-12
+                && (candidate.trade() > 0 || candidate.gain() >= leastOfPanel * bare);
+    }
+
+    /** The best layup; nothing when nothing is worth its weight. */
+    Scored best() {
+        return best;
+    }
+
+    /** Where nothing is laid: the layup that would gain most, and how little that is. */
+    Optional<Scored> slight() {
+        return slight;
     }
 
     /** What may be laid here. */
     Options options() {
-        List<Options.Offer> offers = new ArrayList<>();
-        Map<Layer, List<Options.Part>> parts = new EnumMap<>(Layer.class);
-        admitted.forEach(material -> offers.add(new Options.Offer(material, merit.of(material),
-                parts.computeIfAbsent(material.layer(), this::parts))));
-        return new Options(offers, limits.stack().orElse(Double.POSITIVE_INFINITY), limits.mass(), limits.pairings(),
-                alike());
-    }
-
-    /** The layups of the same layers as the best one that serve nearly as well, the best first. */
-    private List<Layup> alike() {
-        return nearBest.stream().filter(c -> c.service >= best.service - Options.ALIKE).sorted(Candidate.BETTER)
-                .map(Candidate::layup).filter(l -> layersOf(l).equals(layersOf(best.layup))).toList();
-    }
-
-    private static List<Layer> layersOf(Layup layup) {
-        return layup.layers().stream().map(Laid::layer).toList();
-    }
-
-    private List<Options.Part> parts(Layer layer) {
-        List<Patch> patches = patches(layer);
-        List<Options.Part> parts = new ArrayList<>();
-        for (int i = 0; i < patches.size(); i++) {
-            WeighedWant want = wanted.get(layer).get(i);
-            parts.add(new Options.Part(patches.get(i), want.weight(), want.isForSafety(),
-                    returns(layer, patches.get(i))));
-        }
-        return parts;
-    }
-
-    private List<Double> returns(Layer layer, Patch patch) {
-        return panel.facts().all(Bay.class).filter(b -> layer == Layer.DAMPING && b.place().equals(patch.place()))
-                .findFirst().map(b -> PartCover.returns(b, MetalSheet.of(panel.facts().the(Panel.class)).skin(),
-                        patch.coverage())).orElse(List.of(1.0));
+        return new Offers(covers, candidates, limits, dampers, required, best).options();
     }
 
     /** What became of each material of a wanted layer. */
     List<Considered> considered() {
         List<Considered> all = new ArrayList<>();
-        rejected.forEach((material, by) -> all.add(new Considered(material, by, Optional.empty(), false)));
-        bestWith.forEach((material, candidate) -> all.add(new Considered(material, List.of(),
-                Optional.of(candidate.layup()), best.layup().layers().stream()
-                        .anyMatch(l -> l.material().equals(material)))));
-        admitted.stream().filter(material -> !bestWith.containsKey(material))
-                .forEach(material -> all.add(new Considered(material, List.of(), Optional.empty(), false)));
+        candidates.rejected().forEach((material, by) -> all.add(new Considered(material, by, Optional.empty(), false)));
+        for (Laid laid : candidates.all()) {
+            boolean chosen = best.layup().layers().stream().anyMatch(l -> l.material().equals(laid.material()));
+            all.add(new Considered(laid.material(), List.of(), Optional.ofNullable(bestWith.get(laid.material())), chosen));
+        }
         all.sort(Comparator.comparing((Considered c) -> c.material().layer())
-                .thenComparing(c -> !c.chosen()).thenComparing(c -> c.material().material()));
+                .thenComparing(c -> !c.chosen())
+                .thenComparingDouble(c -> c.best().map(s -> -s.worth()).orElse(Double.POSITIVE_INFINITY))
+                .thenComparing(c -> c.material().material()));
         return all;
     }
 
     /** The ladder of a panel that wants a barrier, or nothing. */
     Optional<Ladder> ladder() {
-        if (!wanted.containsKey(Layer.BARRIER)) {
+        if (!candidates.wanted().containsKey(Layer.BARRIER)) {
             return Optional.empty();
         }
-        return Optional.of(new Ladder(layup(Rung.DECOUPLED_BARRIER), layup(Rung.BARRIER_LAID_DIRECT),
-                layup(Rung.NO_BARRIER), limits.stack()));
+        return Optional.of(new Ladder(rung(Rung.DECOUPLED_BARRIER), rung(Rung.BARRIER_LAID_DIRECT),
+                rung(Rung.NO_BARRIER), limits.stack()));
     }
 
-    private Optional<Layup> layup(Rung rung) {
-        return Optional.ofNullable(bestOnRung.get(rung)).map(Candidate::layup);
-    }
-
-    /** A limit of mere preference picks among the materials that pass the others; it never leaves a want unserved. */
-    private List<Choice> choices(Layer layer, Catalogue catalogue) {
-        List<Patch> patches = patches(layer);
-        double weight = wanted.get(layer).stream().mapToDouble(WeighedWant::weight).max().orElse(0);
-        Map<Laid, List<Judgement>> broken = new LinkedHashMap<>();
-        catalogue.of(layer).stream().map(m -> new Laid(m, patches)).forEach(laid -> broken.put(laid, broken(laid)));
-        boolean preferencesCanBeMet = broken.values().stream().anyMatch(List::isEmpty);
-        List<Choice> choices = new ArrayList<>();
-        broken.forEach((laid, by) -> {
-            if (by.stream().allMatch(j -> j.standing() == Standing.PREFERENCE && !preferencesCanBeMet)) {
-                admitted.add(laid.material());
-                choices.add(new Choice(laid, weight, merit.of(laid.material()) * weight, laid.mass(), laid.price(),
-                        laid.stackThickness()));
-            } else {
-                rejected.put(laid.material(), by);
-            }
-        });
-        return choices;
-    }
-
-    /** The limits that a layer breaks by itself. */
-    private List<Judgement> broken(Laid laid) {
-        List<Judgement> broken = new ArrayList<>(limits.brokenBy(laid.material()));
-        limits.brokenBy(new Layup(List.of(laid))).stream()
-                .filter(j -> j.conclusion() instanceof unthrum.facts.Limit).forEach(broken::add);
-        return broken;
-    }
-
-    /** Layers come in the order in which they lie; what a limit on the whole forbids, more layers do not mend. */
-    private void combine(List<List<Choice>> choices, int depth, Candidate soFar) {
-        if (!limits.bear(soFar.thickness, soFar.mass)) {
-            return;
-        }
-        if (depth == choices.size()) {
-            judge(soFar);
-            return;
-        }
-        combine(choices, depth + 1, soFar);
-        choices.get(depth).forEach(choice -> combine(choices, depth + 1, soFar.with(choice)));
-    }
-
-    private void judge(Candidate candidate) {
-        Layup layup = candidate.layup;
-        if (!limits.pair(layup)) {
-            return;
-        }
-        best = better(best, candidate);
-        if (candidate.weight >= best.weight - 1e-6 && candidate.service >= best.service - Options.ALIKE) {
-            nearBest.add(candidate);
-        }
-        layup.layers().forEach(l -> bestWith.merge(l.material(), candidate, LayupSearch::better));
-        for (Rung rung : RUNGS) {
-            if (rung.fits.test(layup)) {
-                bestOnRung.merge(rung, candidate, LayupSearch::better);
-            }
-        }
-    }
-
-    private static Candidate better(Candidate a, Candidate b) {
-        return Candidate.BETTER.compare(a, b) <= 0 ? a : b;
-    }
-
-    /** Where a layer lies: damping on the bays that want it, everything else on the panel less its bare ribs. */
-    private List<Patch> patches(Layer layer) {
-        List<Patch> patches = new ArrayList<>();
-        for (WeighedWant want : wanted.get(layer)) {
-            Place place = want.place();
-            double most = limits.coverage(layer, place).orElse(1);
-            double area = panel.facts().all(Bay.class).filter(b -> b.place().equals(place))
-                    .mapToDouble(Bay::area).findFirst().orElseGet(() -> panel.openArea(layer));
-            patches.add(new Patch(place, most, area * most));
-        }
-        return patches;
+    private Optional<Scored> rung(Rung rung) {
+        return Optional.ofNullable(bestOnRung.get(rung));
     }
 }

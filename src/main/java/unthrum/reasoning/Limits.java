@@ -6,7 +6,9 @@ import java.util.OptionalDouble;
 import unthrum.effect.Layup;
 import unthrum.facts.Limit;
 import unthrum.facts.Limit.Bound;
+import unthrum.derive.FloatedBarrier;
 import unthrum.facts.Pairing;
+import unthrum.facts.Panel;
 import unthrum.facts.Place;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Material;
@@ -22,7 +24,8 @@ public final class Limits {
 
     private final List<Judgement> limits;
     private final List<Judgement> pairings;
-    private final Merit merit;
+    private final Knowledge knowledge;
+    private final double skin;
     private final double bright;
     private final double thickest;
     private final double heaviest;
@@ -30,7 +33,8 @@ public final class Limits {
     public Limits(Case panel, Knowledge knowledge) {
         this.limits = panel.all(Limit.class).stream().filter(j -> !bindsTheJob((Limit) j.conclusion())).toList();
         this.pairings = panel.all(Pairing.class);
-        this.merit = new Merit(knowledge, panel.facts());
+        this.knowledge = knowledge;
+        this.skin = panel.facts().the(Panel.class).skinWeight();
         this.bright = knowledge.number("enough/bright-face");
         this.thickest = least(Bound.STACK_THICKNESS).orElse(Double.POSITIVE_INFINITY);
         this.heaviest = least(Bound.MASS).orElse(Double.POSITIVE_INFINITY);
@@ -96,7 +100,7 @@ public final class Limits {
     }
 
     /** The least mass that any limit allows the panel, in kg; infinite when none does. */
-    double mass() {
+    public double mass() {
         return heaviest;
     }
 
@@ -123,7 +127,7 @@ public final class Limits {
             case BEARS_WEAR -> !m.bearsWear().orElse(false);
             case PLAIN_FACE -> m.bearsWear().orElse(false);
             case BRIGHT_FACE -> m.emissivity().isEmpty() || m.emissivity().get().si() > bright;
-            case FLOATS -> merit.gain(m) < value;
+            case FLOATS -> new FloatedBarrier(skin, FloatedBarrier.spring(m, knowledge), knowledge).gain() < value;
             case STACK_THICKNESS, MASS, COVERAGE -> false;
         };
     }

@@ -24,10 +24,13 @@ import unthrum.reasoning.engine.Reason;
  *
  * @param wants      every want weighed against the vetoes
  * @param considered every material that could serve a standing want, and what became of it
+ * @param best       the layup that is worth most, with its figures
+ * @param slight     where nothing is laid though it may be: the layup that would gain most
  * @param options    all that may be laid here; nothing on a held panel
  */
 public record PanelAdvice(Verdict verdict, Layup layup, List<Closing> closings, Case panel, List<WeighedWant> wants,
-                          List<Considered> considered, Optional<Ladder> ladder, Options options) {
+                          List<Considered> considered, Optional<Ladder> ladder, Scored best, Optional<Scored> slight,
+                          Options options) {
 
     public String name() {
         return panel.panel();
@@ -37,7 +40,7 @@ public record PanelAdvice(Verdict verdict, Layup layup, List<Closing> closings, 
     public PanelAdvice with(Layup other) {
         List<Considered> again = considered.stream().map(c -> new Considered(c.material(), c.rejectedBy(), c.best(),
                 other.layers().stream().anyMatch(l -> l.material().equals(c.material())))).toList();
-        return new PanelAdvice(verdict, other, closings, panel, wants, again, ladder, options);
+        return new PanelAdvice(verdict, other, closings, panel, wants, again, ladder, best, slight, options);
     }
 
     /** The wants that the layup serves. */

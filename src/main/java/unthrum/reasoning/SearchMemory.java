@@ -5,16 +5,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import unthrum.effect.Layup;
 import unthrum.facts.Conclusion;
 import unthrum.facts.Limit;
 import unthrum.facts.Pairing;
 import unthrum.facts.Veto;
 import unthrum.facts.Want;
-import unthrum.knowledge.Knowledge;
 import unthrum.knowledge.Standing;
-import unthrum.material.Catalogue;
 import unthrum.material.Layer;
 import unthrum.reasoning.engine.Judgement;
 
@@ -35,18 +33,18 @@ final class SearchMemory {
     }
 
     /** What a search came to. */
-    record Chosen(Layup layup, List<Considered> considered, Optional<Ladder> ladder) {
+    record Chosen(Scored best, List<Considered> considered, Optional<Ladder> ladder, Optional<Scored> slight) {
 
         static Chosen of(LayupSearch search) {
-            return new Chosen(search.best(), search.considered(), search.ladder());
+            return new Chosen(search.best(), search.considered(), search.ladder(), search.slight());
         }
 
         /** The same choice with the reasons that the limits rest on now. */
         private Chosen because(List<Judgement> judgements) {
             Map<Conclusion, Judgement> now = judgements.stream().filter(j -> j.conclusion() instanceof Limit)
                     .collect(Collectors.toMap(Judgement::conclusion, Function.identity()));
-            return new Chosen(layup, considered.stream().map(c -> new Considered(c.material(), c.rejectedBy().stream()
-                    .map(j -> now.get(j.conclusion())).toList(), c.best(), c.chosen())).toList(), ladder);
+            return new Chosen(best, considered.stream().map(c -> new Considered(c.material(), c.rejectedBy().stream()
+                    .map(j -> now.get(j.conclusion())).toList(), c.best(), c.chosen())).toList(), ladder, slight);
         }
     }
 
@@ -54,7 +52,7 @@ final class SearchMemory {
     private String panel = "";
 
     /** @param metal what the search reads of the panel's facts */
-    Chosen of(Case tried, List<WeighedWant> wants, List<Object> metal, Knowledge knowledge, Catalogue catalogue) {
+    Chosen of(Case tried, List<WeighedWant> wants, List<Object> metal, Supplier<LayupSearch> search) {
         if (!tried.panel().equals(panel)) {
             known.clear();
             panel = tried.panel();
@@ -68,7 +66,7 @@ final class SearchMemory {
         if (before != null) {
             return before.because(tried.judgements());
         }
-        Chosen chosen = Chosen.of(new LayupSearch(tried, wants, knowledge, catalogue));
+        Chosen chosen = Chosen.of(search.get());
         known.put(read, chosen);
         return chosen;
     }

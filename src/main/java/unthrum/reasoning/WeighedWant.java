@@ -62,6 +62,11 @@ public record WeighedWant(Judgement judgement, List<Judgement> vetoes, double we
         return want().place();
     }
 
+    /** The reasons that no veto defeats. */
+    public Stream<Reason> reasons() {
+        return judgement.reasons().stream().filter(r -> stands(r, vetoes));
+    }
+
     /** Whether any reason is left that no veto defeats. */
     public boolean stands() {
         return weight > 0;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import unthrum.reading.Dimension;
+import unthrum.reasoning.PanelAdvice;
 import unthrum.reasoning.change.Stakes;
 import unthrum.reasoning.change.Unknown;
 import unthrum.derive.Assumed;
@@ -19,8 +19,8 @@ public final class AskText {
 
     private static final int INDENT = 2;
     private static final int COLUMN = 4;
-    /** A gain below this nobody hears. Common practice, no source. */
-    private static final double HEARD = 0.5;
+    /** A gain below this reads as nothing. */
+    private static final double TOLD = 0.0005;
 
     private final Page page;
     private final String currency;
@@ -30,15 +30,19 @@ public final class AskText {
         this.currency = currency;
     }
 
-    /** @param currency the one of the catalogue's prices */
-    public static String of(String survey, List<Unknown> unknowns, String currency, int width, Style style) {
+    /**
+     * @param slight   panels that stay bare because hardly anything would be gained
+     * @param currency the one of the catalogue's prices
+     */
+    public static String of(String survey, List<Unknown> unknowns, List<PanelAdvice> slight, String currency, int width,
+                            Style style) {
         Page page = new Page(width, style);
         page.title(survey + ": what to measure next");
-        new AskText(page, currency).print(unknowns);
+        new AskText(page, currency).print(unknowns, slight);
         return page.toString();
     }
 
-    private void print(List<Unknown> unknowns) {
+    private void print(List<Unknown> unknowns, List<PanelAdvice> slight) {
         Map<String, List<Unknown>> errands = unknowns.stream().filter(Unknown::decides)
                 .collect(Collectors.groupingBy(u -> u.lever().key(), LinkedHashMap::new, Collectors.toList()));
         if (errands.isEmpty()) {
@@ -48,6 +52,11 @@ public final class AskText {
         for (List<Unknown> errand : errands.values()) {
             page.blank();
             errand(number++, errand);
+        }
+        if (!slight.isEmpty()) {
+            page.blank();
+            page.heading("Look or tap again: by the sums it is hardly worth it");
+            slight.forEach(advice -> page.bullet(INDENT, advice.name() + ": " + GainWords.slight(advice)));
         }
         idle(unknowns);
     }
@@ -95,8 +104,8 @@ public final class AskText {
         if (stakes.danger()) {
             said.add("safety");
         }
-        if (stakes.decibel() >= HEARD) {
-            said.add("up to " + Dimension.LEVEL.show(stakes.decibel()));
+        if (stakes.gain() >= TOLD) {
+            said.add("up to " + GainWords.share(stakes.gain()) + " " + GainWords.ALL);
         }
         if (stakes.mass() > 0) {
             said.add("up to " + Amounts.mass(stakes.mass()));

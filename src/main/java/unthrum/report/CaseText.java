@@ -21,6 +21,7 @@ import unthrum.plan.PanelWork;
 import unthrum.plan.PlannedPanel;
 import unthrum.reading.Words;
 import unthrum.reasoning.Considered;
+import unthrum.reasoning.Scored;
 import unthrum.reasoning.Ladder;
 import unthrum.effect.Layup;
 import unthrum.reasoning.PanelAdvice;
@@ -176,8 +177,7 @@ public final class CaseText {
             return leftOut.why(candidate.material()).map(why -> "Chosen, and left out " + why + ".").orElse("Chosen.");
         }
         if (candidate.rejectedBy().isEmpty()) {
-            return candidate.best().map(l -> "Inside the limits, at best in: " + LayupWords.names(l)
-                    + "; the layup chosen serves more, or weighs or costs less.")
+            return candidate.best().map(s -> "Inside the limits. " + GainWords.why(s, advice.best()))
                     .orElse("Fits only with a companion that does not.");
         }
         List<String> limits = new ArrayList<>();
@@ -197,8 +197,9 @@ public final class CaseText {
         entries.print(page, INDENT, 13);
     }
 
-    private static String step(Optional<Layup> layup) {
-        return layup.map(l -> English.capital(LayupWords.names(l)) + ".").orElse("Nothing fits.");
+    private static String step(Optional<Scored> step) {
+        return step.map(s -> s.layup().isEmpty() ? "Nothing." : English.capital(LayupWords.names(s.layup())) + ": takes "
+                + GainWords.share(s.gain()) + " " + GainWords.ALL + ".").orElse("Nothing fits.");
     }
 
     private void assumptions() {

@@ -54,10 +54,15 @@ public final class ChangesJson {
                 "come", whatIf.come().stream().map(j -> JsonValues.judgement(j, changed)).toList()));
     }
 
-    /** @param currency the one of the catalogue's prices */
-    public static String of(String survey, List<Unknown> unknowns, String currency) {
+    /**
+     * @param slight   panels that stay bare because hardly anything would be gained
+     * @param currency the one of the catalogue's prices
+     */
+    public static String of(String survey, List<Unknown> unknowns, List<PanelAdvice> slight, String currency) {
         return Json.write(Json.object("format", PlanJson.FORMAT, "kind", "questions", "survey", survey,
                 "questions", unknowns.stream().filter(Unknown::decides).map(u -> question(u, currency)).toList(),
+                "slight", slight.stream().map(a -> Json.object("panel", a.name(),
+                        "best", PanelJson.scored(a.slight().orElseThrow()))).toList(),
                 "idle", unknowns.stream().filter(u -> !u.decides())
                         .map(u -> Json.object("panel", u.panel(), "fact", u.lever().name())).toList()));
     }
@@ -70,6 +75,7 @@ public final class ChangesJson {
                     "flips", doubt.flips().stream().map(c -> change(c, sentences)).toList(),
                     "assumed", doubt.assumptions().stream().map(a -> a.fact()).toList(),
                     "taps", doubt.taps().stream().map(j -> JsonValues.judgement(j, sentences)).toList(),
+                    "slight", doubt.slight(),
                     "contests", doubt.contests().stream()
                             .map(w -> JsonValues.judgement(w.judgement(), sentences)).toList()));
         }
@@ -116,7 +122,7 @@ public final class ChangesJson {
         return Json.object("panel", unknown.panel(), "fact", unknown.lever().name(),
                 "assumed", unknown.assumed().map(a -> a.value()), "measure", unknown.lever().how().measure(),
                 "stakes", Json.object("danger", stakes.danger(), "layers", stakes.layers(),
-                        "level", JsonValues.quantity(stakes.decibel(), Dimension.LEVEL),
+                        "gain", JsonValues.quantity(stakes.gain(), Dimension.SHARE),
                         "mass", JsonValues.quantity(stakes.mass(), Dimension.MASS),
                         "price", JsonValues.money(stakes.price(), currency)),
                 "ways", unknown.ways().stream().map(w -> Json.object("to", value(w.turn().to()),

@@ -41,6 +41,9 @@ public final class DoubtText {
             page.bullet(INDENT, "Outvoted by its equal: " + ConclusionWords.of(want.want(), sentences) + ", because "
                     + sentences.because(want.vetoes().get(0).reasons().get(0)) + ".");
         }
+        if (doubt.slight()) {
+            page.bullet(INDENT, GainWords.slight(doubt.advice()));
+        }
         if (!doubt.assumptions().isEmpty()) {
             page.bullet(INDENT, "Assumed: " + English.and(doubt.assumptions().stream()
                     .map(a -> a.fact() + " (" + LeverWords.written(a.value()) + ")").toList()) + ".");

@@ -1,17 +1,17 @@
 package unthrum.report;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import unthrum.effect.AimGain;
-import unthrum.effect.AimGain.BetterWalls;
-import unthrum.effect.AimGain.CalmerBays;
 import unthrum.effect.AimGain.DrierFaces;
 import unthrum.effect.AimGain.Gain;
 import unthrum.effect.AimGain.LessHeat;
-import unthrum.effect.Blocking.Paths;
+import unthrum.effect.AimGain.LessSound;
+import unthrum.effect.Range;
 import unthrum.effect.Effects;
 import unthrum.effect.VehicleEffect;
 import unthrum.effect.VehicleEffect.Load;
-import unthrum.physics.Estimate;
 import unthrum.reading.Dimension;
 import unthrum.reading.Words;
 
@@ -19,6 +19,12 @@ import unthrum.reading.Words;
 final class EffectText {
 
     private static final int LABELS = 14;
+
+    /** As many of each kind as a reader takes in. */
+    private static final int FEW = 3;
+
+    /** Less of the bare vehicle's than this reads as nothing. */
+    private static final double LEAST = 0.0005;
 
     private final VehicleEffect effect;
 
@@ -30,13 +36,11 @@ final class EffectText {
         page.heading("What it brings");
         Entries entries = new Entries();
         for (AimGain aim : effect.gains()) {
-            aim.gains().forEach(g -> entries.add(Words.of(aim.aim()), told(g)));
+            told(aim).forEach(line -> entries.add(Words.of(aim.aim()), line));
         }
-        effect.loudestBay().ifPresent(b -> entries.add("next", "Ringing: " + b.place() + " now gives "
-                + Amounts.share(b.share()) + " of what is left" + (b.treated() ? "" : ", and it is bare") + "."));
-        effect.weakestWall().ifPresent(w -> entries.add("next", "Airborne sound: most now passes through " + w.panel()
-                + ", " + Amounts.share(w.share()) + " of all beside a source at "
-                + Dimension.FREQUENCY.show(w.band().nominal()) + ", and there through " + path(w.paths()) + "."));
+        effect.next().stream().limit(FEW).forEach(n -> entries.add("next", English.capital(Words.of(n.aim())) + ": "
+                + n.panel() + " now gives " + Amounts.share(n.share()) + " of what is left"
+                + (n.treated() ? "" : ", and it is bare") + "."));
         entries.add("mass", load(effect.load()));
         entries.print(page, 0, LABELS);
         page.paragraph(0, "Computed for the surveyed panels alone; what comes another way stays, so none of this is a "
@@ -44,52 +48,62 @@ final class EffectText {
         page.blank();
     }
 
-    private static String told(Estimate<? extends Gain> gain) {
-        if (!gain.isWithin()) {
-            return English.sentence("no number: " + gain.reason());
+    private static List<String> told(AimGain aim) {
+        if (!aim.taken().isWithin()) {
+            return List.of(English.sentence("no number: " + aim.taken().reason()));
         }
-        Gain value = gain.value();
-        if (value instanceof CalmerBays bays) {
-            return calmer(bays);
+        List<String> lines = new ArrayList<>();
+        Range taken = aim.taken().value();
+        lines.add(Math.abs(taken.about()) < LEAST ? "Nothing that could be told." : "The layers take "
+                + GainWords.share(taken.about()) + " of what the bare vehicle " + verb(aim)
+                + " (" + GainWords.share(taken.low()) + " to " + GainWords.share(taken.high()) + ")." + most(aim));
+        aim.gains().stream().map(EffectText::told).filter(line -> !line.isEmpty()).forEach(lines::add);
+        return lines;
+    }
+
+    private static String verb(AimGain aim) {
+        return aim.gains().stream().anyMatch(LessSound.class::isInstance) ? "gives off" : "lets through";
+    }
+
+    /** The panels that bring most of it. */
+    private static String most(AimGain aim) {
+        List<String> panels = aim.panels().stream().filter(p -> p.taken().about() >= LEAST)
+                .sorted(Comparator.comparingDouble(p -> -p.taken().about())).limit(FEW)
+                .map(p -> p.panel() + " " + GainWords.share(p.taken().about())).toList();
+        return panels.isEmpty() ? "" : " Most of it: " + English.and(panels) + ".";
+    }
+
+    private static String told(Gain gain) {
+        if (gain instanceof LessSound sound) {
+            return Math.abs(sound.taken().about()) < LEAST ? "" : (sound.shaken() ? "From the shaken shell: " : "Through the air: ")
+                    + GainWords.share(sound.taken().about()) + " less, which is "
+                    + decibels(sound.taken()) + ".";
         }
-        if (value instanceof BetterWalls walls) {
-            return "Panels beside the source hold back " + Math.round(walls.before()) + " dB bare and "
-                    + Math.round(walls.after()) + " dB as planned at " + Dimension.FREQUENCY.show(walls.band().nominal())
-                    + ", give or take " + Math.round(walls.uncertainty()) + without(walls.outside()) + ".";
-        }
-        if (value instanceof LessHeat heat) {
+        if (gain instanceof LessHeat heat) {
             return "From about " + Math.round(heat.wattsBefore()) + " W to " + Math.round(heat.wattsAfter())
                     + " W, within " + Amounts.share(heat.uncertainty()) + without(heat.outside()) + ".";
         }
-        DrierFaces faces = (DrierFaces) value;
+        DrierFaces faces = (DrierFaces) gain;
         return "Area that can get wet: " + Amounts.area(faces.wetBefore()) + " bare, " + Amounts.area(faces.wetAfter())
                 + " as planned; on average " + kelvins(faces.depthBefore()) + " and " + kelvins(faces.depthAfter())
                 + " degrees below the dew point; coldest is " + faces.worstPanel() + ".";
+    }
+
+    private static String decibels(Range taken) {
+        return PanelEffectText.decibels(new Range(fall(taken.low()), fall(taken.about()), fall(taken.high())));
+    }
+
+    /** The fall of a level by a share of its power, dB. */
+    private static double fall(double share) {
+        return -10 * Math.log10(Math.max(1 - share, 1e-3));
     }
 
     private static String kelvins(double kelvins) {
         return String.format(java.util.Locale.ROOT, "%.1f", kelvins);
     }
 
-    private static String calmer(CalmerBays bays) {
-        if (bays.treatedShare() == 0) {
-            return "Ringing: no driven bay is treated.";
-        }
-        return "Ringing: " + Amounts.share(bays.treatedShare()) + " of the drive meets treated bays, which fall by "
-                + PanelEffectText.decibels(bays.treatedBays()) + "; all bays together by "
-                + PanelEffectText.decibels(bays.allBays())
-                + (bays.unknownShare() > 0 ? "; " + Amounts.share(bays.unknownShare()) + " cannot be told" : "") + ".";
-    }
-
     private static String without(List<String> outside) {
         return outside.isEmpty() ? "" : "; " + English.count(outside.size(), "panel") + " left out";
-    }
-
-    private static String path(Paths paths) {
-        if (paths.holes() >= Math.max(paths.withoutBarrier(), paths.barrier())) {
-            return "its open holes";
-        }
-        return paths.withoutBarrier() >= paths.barrier() ? "the metal without a barrier" : "its barrier";
     }
 
     private static String load(Load load) {

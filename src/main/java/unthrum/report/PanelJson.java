@@ -19,6 +19,7 @@ import unthrum.effect.Laid;
 import unthrum.effect.Layup;
 import unthrum.reasoning.Overruled;
 import unthrum.reasoning.PanelAdvice;
+import unthrum.reasoning.Scored;
 import unthrum.effect.Patch;
 import unthrum.reasoning.WeighedWant;
 import unthrum.derive.Assumed;
@@ -55,6 +56,7 @@ final class PanelJson {
                 "work", PanelWork.of(planned).stream().map(this::index).distinct().toList(),
                 "overrules", advice.panel().overruled().stream().map(this::overruled).toList(),
                 "considered", advice.considered().stream().map(this::considered).toList(),
+                "best", scored(advice.best()), "slight", advice.slight().map(PanelJson::scored),
                 "ladder", advice.ladder().map(PanelJson::ladder),
                 "restsOn", advice.restsOn().stream().map(Assumed::fact).toList(),
                 "assumptions", advice.panel().facts().assumptions().values().stream().map(PanelJson::assumed).toList(),
@@ -109,15 +111,21 @@ final class PanelJson {
         return Json.object("material", considered.material().material(), "layer", considered.material().layer().word(),
                 "chosen", considered.chosen(),
                 "rejectedBy", considered.rejectedBy().stream().map(this::index).toList(),
-                "bestLayup", considered.best().map(PanelJson::names));
+                "bestLayup", considered.best().map(PanelJson::scored));
     }
 
     private static Map<String, Object> ladder(Ladder ladder) {
         OptionalDouble room = ladder.room();
         return Json.object("room", room.isPresent() ? JsonValues.quantity(room.getAsDouble(), Dimension.LENGTH) : null,
-                "decoupledBarrier", ladder.decoupledBarrier().map(PanelJson::names),
-                "barrierLaidDirect", ladder.barrierLaidDirect().map(PanelJson::names),
-                "noBarrier", ladder.noBarrier().map(PanelJson::names));
+                "decoupledBarrier", ladder.decoupledBarrier().map(PanelJson::scored),
+                "barrierLaidDirect", ladder.barrierLaidDirect().map(PanelJson::scored),
+                "noBarrier", ladder.noBarrier().map(PanelJson::scored));
+    }
+
+    static Map<String, Object> scored(Scored scored) {
+        return Json.object("layers", names(scored.layup()), "gain", JsonValues.quantity(scored.gain(), Dimension.SHARE),
+                "trade", JsonValues.quantity(scored.trade(), Dimension.SHARE),
+                "worth", JsonValues.quantity(scored.worth(), Dimension.SHARE));
     }
 
     static List<String> names(Layup layup) {

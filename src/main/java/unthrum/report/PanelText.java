@@ -67,6 +67,7 @@ final class PanelText {
             entries.addAll("not laid", unserved.told());
         }
         leftOut();
+        PanelGainText.lines(effect.gains()).forEach(line -> entries.add("brings", line));
         new PanelEffectText(effect, sentences).lines().forEach(line -> entries.add("effect", line));
         work();
         advice.restsOn().forEach(a -> entries.add("rests on", restsOn(a)));

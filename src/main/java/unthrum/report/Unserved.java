@@ -7,13 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import unthrum.facts.Decoupled;
 import unthrum.facts.Limit;
 import unthrum.material.Layer;
 import unthrum.plan.PlannedPanel;
 import unthrum.reasoning.Ladder;
 import unthrum.effect.Layup;
 import unthrum.reasoning.PanelAdvice;
+import unthrum.reasoning.Scored;
 import unthrum.reasoning.WeighedWant;
 import unthrum.reasoning.engine.Judgement;
 
@@ -33,6 +33,10 @@ final class Unserved {
     /** One paragraph for each layer, or for several that the same limit rules out. */
     List<String> told() {
         List<String> told = new ArrayList<>();
+        if (advice.slight().isPresent()) {
+            told.add(GainWords.slight(advice));
+            return told;
+        }
         Map<Layer, List<WeighedWant>> byLayer = advice.unserved().stream()
                 .collect(Collectors.groupingBy(WeighedWant::layer, LinkedHashMap::new, Collectors.toList()));
         Map<List<Judgement>, List<Layer>> ruledOut = new LinkedHashMap<>();
@@ -88,9 +92,8 @@ final class Unserved {
             lead = "And ";
         }
         if (!against.outdone().isEmpty()) {
-            told.add((lead.equals("And ") ? "What" : lead + "what") + " is left ("
-                    + English.and(against.outdone().stream().map(c -> c.material().material()).limit(4).toList())
-                    + ") serves less than " + LayupWords.names(advice.layup()) + ", and both do not go together.");
+            Scored next = against.outdone().get(0).best().orElseThrow();
+            told.add((told.isEmpty() ? English.capital(wanted(wants)) + ": " : "") + GainWords.why(next, advice.best()));
         } else if (told.isEmpty()) {
             told.add(lead + "none in the catalogue goes together with the rest inside the limits.");
         }
@@ -114,16 +117,23 @@ final class Unserved {
         if (!layup.has(Layer.BARRIER)) {
             return Optional.of(noBarrier(ladder));
         }
-        return ladder.decoupledBarrier().isPresent() ? Optional.empty() : Optional.of((isLeft(Layer.DECOUPLER)
-                ? "No barrier on foam fits" + room(ladder) : "No foam may lie under the barrier") + ", so the barrier " + (laid ? "lies" : "would lie") + " straight on the skin." + lost());
+        if (ladder.decoupledBarrier().isEmpty()) {
+            return Optional.of((isLeft(Layer.DECOUPLER) ? "No barrier on foam fits" + room(ladder)
+                    : "No foam may lie under the barrier") + ", so the barrier " + (laid ? "lies" : "would lie")
+                    + " straight on the skin.");
+        }
+        Scored floated = ladder.decoupledBarrier().get();
+        Scored direct = ladder.barrierLaidDirect().orElse(advice.best());
+        return Optional.of("Laid straight on the skin the barrier takes " + GainWords.share(direct.gain()) + " "
+                + GainWords.ALL + ", floated on foam " + GainWords.share(floated.gain()) + ".");
     }
 
     private String noBarrier(Ladder ladder) {
         if (!isLeft(Layer.BARRIER)) {
             return "So no barrier lies here: what comes through the air stays.";
         }
-        boolean direct = ladder.barrierLaidDirect().isPresent();
-        return direct ? "A barrier would fit" + room(ladder) + " by itself, but the rest of the layup serves more."
+        Optional<Scored> direct = ladder.barrierLaidDirect();
+        return direct.isPresent() ? "A barrier would fit" + room(ladder) + ", but " + GainWords.why(direct.get(), advice.best())
                 : "No barrier fits" + room(ladder) + ", on foam or laid direct: what comes through the air stays.";
     }
 
@@ -136,11 +146,5 @@ final class Unserved {
     private static String room(Ladder ladder) {
         return ladder.room().isPresent() ? " in the " + Amounts.length(ladder.room().getAsDouble())
                 + " that the limits leave" : " inside the limits";
-    }
-
-    private String lost() {
-        return advice.panel().facts().all(Decoupled.class).filter(d -> d.gain() > 0).findFirst()
-                .map(d -> " That gives up the gain of floating it: about "
-                        + unthrum.reading.Dimension.LEVEL.show(d.gain()) + " at 500 Hz.").orElse("");
     }
 }

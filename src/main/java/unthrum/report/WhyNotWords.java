@@ -42,9 +42,7 @@ final class WhyNotWords {
                     + English.capital(first(alone.broken()));
         }
         WhyNot.Outdone outdone = (WhyNot.Outdone) answer;
-        return "No " + what + ": " + LayupWords.names(outdone.chosen())
-                + (outdone.chosen().layers().size() > 1 ? " together serve more than " : " serves more than ")
-                + LayupWords.names(outdone.with()) + ", the best that has one.";
+        return "No " + what + ": " + GainWords.why(outdone.with(), outdone.chosen());
     }
 
     /** What is not there: 'damping on bay 2', 'closing of the drain'. */

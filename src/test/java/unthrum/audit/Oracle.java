@@ -108,11 +108,10 @@ final class Oracle {
                 .filter(j -> breaks(m, (Limit) j.conclusion())).toList());
     }
 
-    /** A preference that even a material which the plan may lay here does not meet binds nobody. */
+    /** A preference that the plan's own material of the layer does not meet binds nobody. */
     private boolean givenUp(Judgement limit, Layer layer) {
-        return strongest(List.of(limit)) == Standing.PREFERENCE && panel.advice().considered().stream()
-                .filter(c -> c.rejectedBy().isEmpty() && c.material().layer() == layer)
-                .anyMatch(c -> breaks(c.material(), (Limit) limit.conclusion()));
+        return strongest(List.of(limit)) == Standing.PREFERENCE && panel.advice().layup().layers().stream()
+                .filter(l -> l.layer() == layer).anyMatch(l -> breaks(l.material(), (Limit) limit.conclusion()));
     }
 
     private List<Expected> byBound(List<Judgement> broken) {

@@ -23,6 +23,7 @@ import unthrum.reasoning.change.Unknown;
 import unthrum.reasoning.change.Unknowns;
 import unthrum.derive.Derivation;
 import unthrum.derive.PanelFacts;
+import unthrum.effect.VehicleAccount;
 import unthrum.reasoning.engine.RuleEngine;
 import unthrum.reasoning.engine.RuleSession;
 import unthrum.survey.PanelEntry;
@@ -153,7 +154,7 @@ final class ChangesBenchmark {
     /** The facts, the rules and the layup of every panel, without sharing shelf, money and mass among them. */
     private Object adviceAlone(Survey survey) {
         List<PanelFacts> bundles = new Derivation(knowledge).of(survey);
-        Advisor advisor = new Advisor(knowledge, catalogue);
+        Advisor advisor = new Advisor(knowledge, catalogue, VehicleAccount.of(knowledge, survey, bundles));
         try (RuleSession session = engine.open()) {
             bundles.forEach(b -> session.state(b.panel(), b.facts()));
             var all = session.judgements(c -> true);

@@ -64,6 +64,11 @@ final class Workbench {
                 .collect(Collectors.toSet()));
     }
 
+    /** The yardstick of the bare vehicle. */
+    VehicleAccount account() {
+        return VehicleAccount.of(KNOWLEDGE, survey, bundles);
+    }
+
     PanelEffect effect(Treated treated) {
         return calculator().of(treated);
     }
@@ -73,6 +78,6 @@ final class Workbench {
     }
 
     private EffectCalculator calculator() {
-        return new EffectCalculator(KNOWLEDGE, survey, bundles.get(0));
+        return EffectCalculator.of(KNOWLEDGE, survey, bundles.get(0), bundles.subList(1, bundles.size()));
     }
 }

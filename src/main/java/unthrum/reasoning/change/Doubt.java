@@ -17,16 +17,17 @@ import unthrum.survey.Tap;
  * @param flips       changes within what a second measurement may find
  * @param assumptions what was assumed and matters
  * @param taps        questions that doubt a tap somebody wrote
+ * @param slight      whether it stays bare because hardly anything would be gained
  * @param contests    wants outvoted by a reason of no higher standing than their own
  */
 public record Doubt(PanelAdvice advice, List<Change> flips, List<Assumed> assumptions, List<Judgement> taps,
-                    List<WeighedWant> contests) {
+                    List<WeighedWant> contests, boolean slight) {
 
     public static Doubt of(PanelTrial trial, PanelEntry panel) {
         PanelAdvice advice = trial.advise(panel);
         return new Doubt(advice, new Changes(trial, panel).near(), advice.restsOn(),
                 advice.questions().stream().filter(j -> doubtsTap(j, advice)).toList(),
-                advice.outvoted().stream().filter(Doubt::isContest).toList());
+                advice.outvoted().stream().filter(Doubt::isContest).toList(), advice.slight().isPresent());
     }
 
     /** The panels worth a look, those with most reasons first. */
@@ -37,7 +38,7 @@ public record Doubt(PanelAdvice advice, List<Change> flips, List<Assumed> assump
 
     /** How many reasons there are to look; a tap against the formula counts most, for it costs a knock to settle. */
     int weight() {
-        return 2 * taps.size() + flips.size() + assumptions.size() + contests.size();
+        return 2 * taps.size() + flips.size() + assumptions.size() + contests.size() + (slight ? 1 : 0);
     }
 
     private static boolean doubtsTap(Judgement question, PanelAdvice advice) {

@@ -15,6 +15,7 @@ import unthrum.reasoning.PanelAdvice;
 import unthrum.derive.Derivation;
 import unthrum.derive.PanelDeriver;
 import unthrum.derive.PanelFacts;
+import unthrum.effect.VehicleAccount;
 import unthrum.reasoning.engine.RuleEngine;
 import unthrum.reasoning.engine.RuleSession;
 import unthrum.reasoning.engine.Silence;
@@ -49,9 +50,11 @@ public final class PanelTrial implements AutoCloseable {
         this.survey = survey;
         this.truths = engine.truths();
         this.wanting = engine.knowledge().wanting();
-        this.advisor = new Advisor(engine.knowledge(), catalogue);
         Derivation derivation = new Derivation(engine.knowledge());
-        this.vehicle = derivation.vehicle(survey);
+        List<PanelFacts> surveyed = derivation.of(survey);
+        this.vehicle = surveyed.get(0);
+        this.advisor = new Advisor(engine.knowledge(), catalogue,
+                VehicleAccount.of(engine.knowledge(), survey, surveyed));
         this.deriver = derivation.panels(survey, vehicle);
         this.session = engine.open();
         session.state("", vehicle.facts());

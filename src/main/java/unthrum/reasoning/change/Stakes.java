@@ -5,14 +5,10 @@ import java.util.Comparator;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
-import unthrum.facts.Bay;
 import unthrum.facts.Caution;
 import unthrum.facts.Conclusion;
-import unthrum.facts.Decoupled;
-import unthrum.facts.Leak;
 import unthrum.facts.Limit;
 import unthrum.knowledge.Standing;
-import unthrum.material.Layer;
 import unthrum.reasoning.PanelAdvice;
 import unthrum.reasoning.engine.Judgement;
 
@@ -21,15 +17,15 @@ import unthrum.reasoning.engine.Judgement;
  *
  * @param danger  whether a caution or a rule of safety speaks in one way and not in another
  * @param layers  whether a verdict or a layer differs
- * @param decibel the largest difference that a layer makes, as far as it can be computed
+ * @param gain    how far apart the gains lie, as a share of what the bare vehicle gives off, weighed by the aims
  * @param mass    in kg
  * @param price   in the catalogue's currency
  */
-public record Stakes(boolean danger, boolean layers, double decibel, double mass, double price) {
+public record Stakes(boolean danger, boolean layers, double gain, double mass, double price) {
 
     /** The weightiest first: danger, then what the panel gets, then what the client hears, bears and pays. */
     public static final Comparator<Stakes> WEIGHTIEST = Comparator.comparing((Stakes s) -> !s.danger)
-            .thenComparing(s -> !s.layers).thenComparingDouble(s -> -s.decibel).thenComparingDouble(s -> -s.mass)
+            .thenComparing(s -> !s.layers).thenComparingDouble(s -> -s.gain).thenComparingDouble(s -> -s.mass)
             .thenComparingDouble(s -> -s.price);
 
     static Stakes between(Collection<PanelAdvice> ways) {
@@ -59,19 +55,7 @@ public record Stakes(boolean danger, boolean layers, double decibel, double mass
                 : conclusion;
     }
 
-    /** The largest gain in dB that any one layer brings: gains of different layers in different bands do not add up. */
     private static double gain(PanelAdvice advice) {
-        return Outcome.of(advice).spots().stream().mapToDouble(spot -> gain(spot, advice)).max().orElse(0);
-    }
-
-    private static double gain(Spot spot, PanelAdvice advice) {
-        if (spot.layer() == Layer.DAMPING) {
-            return advice.panel().facts().all(Bay.class).filter(b -> b.place().equals(spot.place()))
-                    .mapToDouble(Bay::gain).filter(Double::isFinite).sum();
-        }
-        if (spot.layer() == Layer.DECOUPLER) {
-            return advice.panel().facts().all(Decoupled.class).mapToDouble(Decoupled::gain).sum();
-        }
-        return spot.layer() == Layer.SEAL ? advice.panel().facts().all(Leak.class).mapToDouble(Leak::cost).sum() : 0;
+        return advice.layup().isEmpty() ? 0 : advice.best().gain();
     }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 import unthrum.facts.Place;
 import unthrum.material.Layer;
 import unthrum.reasoning.Considered;
-import unthrum.effect.Layup;
+import unthrum.reasoning.Scored;
 import unthrum.reasoning.WeighedWant;
 import unthrum.reasoning.engine.Judgement;
 import unthrum.reasoning.engine.Silence;
@@ -52,10 +52,10 @@ public sealed interface WhyNot {
     }
 
     /**
-     * It would fit, but another layup serves more.
+     * It would fit, but another layup is worth more.
      *
      * @param with the best layup with it
      */
-    record Outdone(Layer layer, Place place, Layup with, Layup chosen) implements WhyNot {
+    record Outdone(Layer layer, Place place, Scored with, Scored chosen) implements WhyNot {
     }
 }

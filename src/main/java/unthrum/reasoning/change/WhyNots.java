@@ -16,8 +16,8 @@ import unthrum.facts.Place;
 import unthrum.knowledge.RuleCard;
 import unthrum.material.Layer;
 import unthrum.reasoning.Considered;
-import unthrum.effect.Layup;
 import unthrum.reasoning.PanelAdvice;
+import unthrum.reasoning.Scored;
 import unthrum.reasoning.Verdict;
 import unthrum.reasoning.WeighedWant;
 import unthrum.reasoning.engine.Judgement;
@@ -72,9 +72,9 @@ public final class WhyNots {
 
     private WhyNot notChosen(Layer layer, Place place) {
         List<Considered> candidates = advice.considered().stream().filter(c -> c.material().layer() == layer).toList();
-        Optional<Layup> with = candidates.stream().flatMap(c -> c.best().stream()).findFirst();
+        Optional<Scored> with = candidates.stream().flatMap(c -> c.best().stream()).findFirst();
         if (with.isPresent()) {
-            return new WhyNot.Outdone(layer, place, with.get(), advice.layup());
+            return new WhyNot.Outdone(layer, place, with.get(), advice.best());
         }
         List<Considered> able = candidates.stream().filter(c -> c.rejectedBy().isEmpty()).toList();
         return able.isEmpty() ? new WhyNot.Rejected(layer, place, candidates)

@@ -14,6 +14,7 @@ import unthrum.reasoning.Advisor;
 import unthrum.reasoning.PanelAdvice;
 import unthrum.derive.Derivation;
 import unthrum.derive.PanelFacts;
+import unthrum.effect.VehicleAccount;
 import unthrum.reasoning.engine.Judgement;
 import unthrum.reasoning.engine.RuleSession;
 import unthrum.survey.PanelEntry;
@@ -37,7 +38,7 @@ class PanelTrialTest {
                 PanelEntry panel = survey.panels().get(i);
                 List<Judgement> own = all.stream().filter(j -> j.conclusion().place().isVehicle()
                         || j.conclusion().place().panel().equals(panel.panel())).toList();
-                PanelAdvice among = new Advisor(Vehicles.KNOWLEDGE, Vehicles.CATALOGUE)
+                PanelAdvice among = new Advisor(Vehicles.KNOWLEDGE, Vehicles.CATALOGUE, VehicleAccount.of(Vehicles.KNOWLEDGE, survey, bundles))
                         .tryOut(bundles.get(i + 1), own, List.of());
                 PanelAdvice alone = trial.advise(panel);
                 assertThat(said(alone, panel)).as(panel.panel()).isEqualTo(said(among, panel));

@@ -64,10 +64,13 @@ class WhyNotsTest {
             assertThat(Outcome.of(without(trial, advice, alone.broken())).spots()).as(where)
                     .contains(new Spot(alone.layer(), alone.place()));
         } else if (answer instanceof WhyNot.Outdone outdone) {
-            assertThat(outdone.with().has(outdone.layer())).as(where).isTrue();
-            assertThat(outdone.chosen().has(outdone.layer())).as(where).isFalse();
+            assertThat(outdone.with().layup().has(outdone.layer())).as(where).isTrue();
+            assertThat(outdone.chosen().layup().has(outdone.layer())).as(where).isFalse();
+            assertThat(outdone.with().worth()).as(where).isLessThanOrEqualTo(outdone.chosen().worth() + ALIKE);
         }
     }
+
+    private static final double ALIKE = Vehicles.KNOWLEDGE.number("tell/alike");
 
     private static boolean isRejected(PanelAdvice advice, Considered candidate) {
         return advice.considered().stream().filter(c -> c.material().equals(candidate.material()))

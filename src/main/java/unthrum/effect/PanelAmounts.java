@@ -1,0 +1,249 @@
+package unthrum.effect;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import unthrum.derive.HeardSound;
+import unthrum.derive.OpenArea;
+import unthrum.derive.PanelFacts;
+import unthrum.facts.Bay;
+import unthrum.facts.Heat;
+import unthrum.facts.Opening;
+import unthrum.facts.Panel;
+import unthrum.facts.Place;
+import unthrum.facts.Setting;
+import unthrum.facts.Vehicle;
+import unthrum.knowledge.Knowledge;
+import unthrum.material.Layer;
+import unthrum.material.Material;
+import unthrum.survey.OpeningState;
+
+/** What a panel gives off and lets through on each way, bare and under any layup; in units that only add up. */
+final class PanelAmounts {
+
+    /** Broad-band forces shake a heavier plate less: mean square velocity by the mass to this power (SEA: point-driven
+     * power over modal energy, n/m² with n rising with √m; Lyon and DeJong, from memory). */
+    private static final double HEAVIER = 1.5;
+
+    private final Knowledge knowledge;
+    private final PanelFacts facts;
+    private final Panel panel;
+    private final WallSound wall;
+    private final BayPower power;
+    private final HeatGain heat;
+    private final double ear;
+    private final Map<List<Material>, double[]> transmissions = new HashMap<>();
+    private final Map<List<Material>, double[]> covers = new HashMap<>();
+    private final Map<List<?>, double[]> powers = new HashMap<>();
+
+    PanelAmounts(Knowledge knowledge, Vehicle vehicle, PanelFacts facts) {
+        this.knowledge = knowledge;
+        this.facts = facts;
+        this.panel = facts.the(Panel.class);
+        this.wall = new WallSound(knowledge, facts);
+        this.power = new BayPower(knowledge, facts);
+        this.heat = new HeatGain(knowledge, vehicle, facts);
+        this.ear = facts.the(Setting.class).nearEar() ? Math.pow(10, knowledge.number("worth/near-ear") / 10) : 1;
+    }
+
+    PanelFacts facts() {
+        return facts;
+    }
+
+    Panel panel() {
+        return panel;
+    }
+
+    double bare(Way.Kind kind, Optional<HeardSound> sound) {
+        return of(kind, sound, Layup.NOTHING, Set.of(), Sureness.ABOUT);
+    }
+
+    /** @param closed the openings that are closed by then */
+    double of(Way.Kind kind, Optional<HeardSound> sound, Layup layup, Set<Place> closed, Sureness how) {
+        return switch (kind) {
+            case SHAKEN -> sound.filter(s -> s.shakes(panel))
+                    .map(s -> shaken(s.shaking(), layup, how)).orElse(0.0);
+            case AIRBORNE -> sound.map(s -> s.reaching(panel, facts.the(Setting.class))
+                    * airborne(s.airborne(), layup, closed, how)).orElse(0.0);
+            case HEAT_IN -> heat.summer(withoutDamping(layup)).orElse(0);
+            case HEAT_OUT -> heat.winter(withoutDamping(layup)).orElse(0);
+            case WETNESS -> heat.wet(withoutDamping(layup)).orElse(0);
+        };
+    }
+
+    /** Layers but damping: a damping patch is no insulation. */
+    static Layup withoutDamping(Layup layup) {
+        return new Layup(layup.layers().stream().filter(l -> l.layer() != Layer.DAMPING).toList());
+    }
+
+    private double shaken(double[] counts, Layup layup, Sureness how) {
+        Optional<Laid> damping = layup.of(Layer.DAMPING);
+        Layup cover = withoutDamping(layup);
+        double[] covered = covered(cover);
+        double sum = 0;
+        for (Bay bay : facts.all(Bay.class).toList()) {
+            double coverage = damping.map(d -> coverage(d, bay)).orElse(0.0);
+            sum += shaken(counts, bay, damping.filter(d -> coverage > 0).map(Laid::material), coverage, cover, covered,
+                    how);
+        }
+        return sum;
+    }
+
+    /** What one bay gives off into the room, counted by bands. */
+    double shaken(double[] counts, Bay bay, Optional<Material> damping, double coverage, Layup cover, double[] covered,
+                  Sureness how) {
+        double mass = panel.skinWeight() + damping.map(d -> d.surfaceDensity().si() * coverage).orElse(0.0);
+        double loaded = Math.pow(mass / (mass + pressing(cover)), HEAVIER);
+        return ear * loaded * dot(counts, covered, power(bay, damping, coverage, how));
+    }
+
+    /** Mass per area of what lies on the skin, kg/m²; a floated barrier and what lies on it move by themselves. */
+    private double pressing(Layup cover) {
+        boolean floated = cover.has(Layer.DECOUPLER);
+        double mass = 0;
+        for (Laid laid : cover.layers()) {
+            boolean counts = laid.layer() != Layer.HEAT_SHIELD
+                    && !(floated && laid.layer().compareTo(Layer.DECOUPLER) > 0);
+            mass += counts ? laid.mass() / panel.area() : 0;
+        }
+        return mass;
+    }
+
+    /** Mean of the workshop's warmth and the peak of the place. */
+    private double[] power(Bay bay, Optional<Material> damping, double coverage, Sureness how) {
+        return powers.computeIfAbsent(List.of(bay.place(), damping, coverage, how), k -> {
+            double loss = bareLossFactor(how);
+            if (damping.isEmpty()) {
+                return power.bare(bay, loss);
+            }
+            Optional<DampingSheet> sheet = damping.map(d -> new DampingSheet(d, knowledge.number("usual/facing-density")));
+            double[] usual = power.treated(bay, sheet, coverage, 0, knowledge.number("usual/room-temperature"), loss);
+            double[] hot = power.treated(bay, sheet, coverage, 0, facts.the(Heat.class).peak(), loss);
+            double[] mean = new double[usual.length];
+            for (int i = 0; i < mean.length; i++) {
+                mean[i] = (usual[i] + hot[i]) / 2;
+            }
+            return mean;
+        });
+    }
+
+    /** The less a bare panel loses by itself, the more a sheet gains. */
+    private double bareLossFactor(Sureness how) {
+        return knowledge.number(switch (how) {
+            case LEAST -> "usual/most-bare-loss-factor";
+            case ABOUT -> "usual/bare-loss-factor";
+            case MOST -> "usual/least-bare-loss-factor";
+        });
+    }
+
+    /** The share of what a shaken skin gives off that gets past what lies on it, by bands. */
+    double[] covered(Layup cover) {
+        double[] covered = null;
+        for (Stack strip : Stack.of(panel, cover)) {
+            covered = add(covered, strip.share(), covers.computeIfAbsent(strip.layers(), wall::cover));
+        }
+        return covered;
+    }
+
+    /** What comes through the air: beside open holes the strips of the cover, and damping under the fullest of them. */
+    private double airborne(double[] counts, Layup layup, Set<Place> closed, Sureness how) {
+        Layup cover = withoutDamping(layup);
+        double passed = airborne(counts, cover, how);
+        Optional<Laid> damping = layup.of(Layer.DAMPING);
+        if (damping.isPresent()) {
+            passed += Math.min(damping.get().area() / panel.area(), 1)
+                    * underneath(counts, damping.get().material(), cover, how);
+        }
+        double open = openShare(closed);
+        return panel.area() * (open * sum(counts) + (1 - open) * passed);
+    }
+
+    private double airborne(double[] counts, Layup cover, Sureness how) {
+        double passed = 0;
+        for (Stack strip : Stack.of(panel, cover)) {
+            passed += strip.share() * dot(counts, transmission(strip.layers(), how));
+        }
+        return passed;
+    }
+
+    /** By how much more passes where a damping sheet lies under the fullest stack; negative. */
+    double underneath(double[] counts, Material damping, Layup cover, Sureness how) {
+        List<Material> above = Stack.of(panel, cover).get(0).layers();
+        List<Material> with = new ArrayList<>(List.of(damping));
+        with.addAll(above);
+        return dot(counts, transmission(with, how)) - dot(counts, transmission(above, how));
+    }
+
+    /** Bare metal is the yardstick; what is laid may let more or less through than about. */
+    private double[] transmission(List<Material> layers, Sureness how) {
+        double[] about = transmission(layers);
+        if (layers.isEmpty() || how == Sureness.ABOUT) {
+            return about;
+        }
+        double[] error = wall.uncertainty(layers);
+        double[] end = new double[about.length];
+        for (int i = 0; i < end.length; i++) {
+            end[i] = Math.min(1, about[i] * Math.pow(10, (how == Sureness.LEAST ? 1 : -1) * error[i] / 10));
+        }
+        return end;
+    }
+
+    private double[] transmission(List<Material> layers) {
+        return transmissions.computeIfAbsent(layers, wall::transmission);
+    }
+
+    double openShare(Set<Place> closed) {
+        Stream<Opening> open = facts.all(Opening.class).filter(o -> o.state() == OpeningState.OPEN)
+                .filter(o -> o.staysOpen() || !closed.contains(o.place()));
+        return Math.min(open.mapToDouble(o -> OpenArea.of(o, knowledge)).sum() / panel.area(), 1);
+    }
+
+    /** The part of a bay that a damping layer covers. */
+    double coverage(Laid laid, Bay bay) {
+        double share = 0;
+        for (Patch patch : laid.patches()) {
+            if (patch.place().equals(bay.place())) {
+                share += patch.area() / bay.area();
+            } else if (patch.place().isWholePanel()) {
+                share += patch.area() / panel.area();
+            }
+        }
+        return Math.min(share, 1);
+    }
+
+    private static double[] add(double[] sum, double share, double[] values) {
+        double[] more = sum == null ? new double[values.length] : sum;
+        for (int i = 0; i < more.length; i++) {
+            more[i] += share * values[i];
+        }
+        return more;
+    }
+
+    private static double sum(double[] values) {
+        double sum = 0;
+        for (double value : values) {
+            sum += value;
+        }
+        return sum;
+    }
+
+    private static double dot(double[] a, double[] b) {
+        double sum = 0;
+        for (int i = 0; i < a.length; i++) {
+            sum += a[i] * b[i];
+        }
+        return sum;
+    }
+
+    private static double dot(double[] a, double[] b, double[] c) {
+        double sum = 0;
+        for (int i = 0; i < a.length; i++) {
+            sum += a[i] * b[i] * c[i];
+        }
+        return sum;
+    }
+}
