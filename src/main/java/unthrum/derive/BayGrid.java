@@ -22,6 +22,12 @@ public record BayGrid(List<Span> alongLength, List<Span> alongWidth) {
         return new BayGrid(spans(length, ribs, Run.ACROSS), spans(width, ribs, Run.ALONG));
     }
 
+    /** The one of these stretches, each longer than a bay's, that a bay's stretch lies in. */
+    static Span around(Span inner, List<Span> outer) {
+        double middle = inner.from() + inner.length() / 2;
+        return outer.stream().filter(s -> middle < s.from() + s.length()).findFirst().orElseThrow();
+    }
+
     private static List<Span> spans(double side, List<Rib> ribs, Run run) {
         List<Rib> ordered = ribs.stream().filter(r -> r.runs() == run)
                 .sorted(Comparator.comparingDouble(Rib::at)).toList();

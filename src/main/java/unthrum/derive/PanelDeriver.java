@@ -81,8 +81,8 @@ public final class PanelDeriver {
         Surface surface = stated(surfaceSteps, entry, taken, List.of(entry.surface()), a -> surface(entry, a.get()));
         Setting setting = stated(settingSteps, entry, taken, List.of(entry.wet(), entry.driesOut(), entry.traffic(),
                 entry.nearEar(), entry.nearNoise()), a -> setting(entry, a.get()));
-        List<BayDeriver.Derived> derived = baySteps.of(name, List.of(panel, ribs, entry.tap()),
-                () -> bays.bays(panel, ribs, entry.tap()));
+        List<BayDeriver.Derived> derived = baySteps.of(name,
+                List.of(panel, ribs, entry.tap(), entry.shape(), entry.ribs()), () -> bays.bays(panel, ribs, entry));
         List<Fact> fittings = stated(fittingSteps, entry, taken, List.of(entry.openings(), entry.fixings(),
                 entry.covers(), entry.moving(), entry.behind(), entry.missing(), entry.loose(), entry.lid()),
                 a -> new Fittings(entry, a).facts());
@@ -154,10 +154,14 @@ public final class PanelDeriver {
         answers.list(entry.loose(), "loose", "loose");
     }
 
-    /** The rise as stated, or from the radius over the curved side: s²/8R, plane geometry of a shallow arc. */
+    /**
+     * The rise as stated, of two that over the shorter side, or from the radius over the curved side: s²/8R, plane
+     * geometry of a shallow arc.
+     */
     private static double rise(PanelEntry entry, Answers answers, double curvedSide) {
         Optional<Quantity> radius = entry.shape().flatMap(Shape::radius);
-        Optional<Quantity> stated = entry.shape().flatMap(Shape::rise);
+        Optional<Quantity> stated = entry.shape().flatMap(entry.size().get(0).si() < entry.size().get(1).si()
+                ? Shape::riseAlong : Shape::riseAcross).or(() -> entry.shape().flatMap(Shape::rise));
         return stated.isEmpty() && radius.isPresent()
                 ? curvedSide * curvedSide / (8 * radius.get().si())
                 : answers.quantity(stated, "rise");

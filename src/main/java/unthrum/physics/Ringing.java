@@ -10,8 +10,9 @@ import java.util.function.ToDoubleFunction;
  * range, from hinged to clamped and, on a curved bay, from sliding to fixed, which matters more.
  *
  * @param first the first mode by support, always in the same order
+ * @param error how far the formula behind them was found off
  */
-public record Ringing(Map<Support, Mode> first) {
+public record Ringing(Map<Support, Mode> first, FormulaError error) {
 
     public Ringing {
         first = Collections.unmodifiableMap(new EnumMap<>(first));
@@ -34,12 +35,18 @@ public record Ringing(Map<Support, Mode> first) {
                 Support.HINGED_SLIDING, hinged.value(),
                 Support.CLAMPED_SLIDING, clamped.value(),
                 Support.HINGED_FIXED, ShellModes.fixed(skin, bay, held, hinged.value()),
-                Support.CLAMPED_FIXED, ShellModes.fixed(skin, bay, true, clamped.value()))));
+                Support.CLAMPED_FIXED, ShellModes.fixed(skin, bay, true, clamped.value())),
+                bay.isFlat() ? ShellModes.FLAT_ERROR : ShellModes.CURVED_ERROR));
     }
 
-    /** Lowest to highest first frequency, Hz. */
+    /** Lowest to highest first frequency as computed, Hz. */
     public Band frequency() {
         return range(Mode::frequency);
+    }
+
+    /** The same with the formula's error. */
+    public Band told() {
+        return error.around(frequency().lower(), frequency().upper());
     }
 
     /** Least and greatest share of the first mode's energy that is bending, 0 to 1. */

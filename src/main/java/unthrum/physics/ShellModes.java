@@ -25,6 +25,10 @@ public final class ShellModes {
     /** Rise over span up to which the shallow theory is used, by the finite elements above; Vlasov allows a fifth. */
     static final double SHALLOW = 0.1;
 
+    /** What {@link PlateModes} and the finite elements above leave. */
+    static final FormulaError FLAT_ERROR = new FormulaError(0.005, 0.005);
+    static final FormulaError CURVED_ERROR = new FormulaError(0.015, 0.03);
+
     private static final double ROUNDING = 1e-9;
 
     private ShellModes() {}
@@ -117,7 +121,8 @@ public final class ShellModes {
         return new Mode(Math.sqrt(square), bending * bending / square, m, n);
     }
 
-    private static String outside(Skin skin, Bay bay) {
+    /** Why the theory does not hold; empty where it does. */
+    static String outside(Skin skin, Bay bay) {
         if (skin.thickness() > THIN * bay.shorterSide()) {
             return "the skin is too thick for its span: thin-plate theory does not hold";
         }

@@ -9,6 +9,7 @@ import unthrum.drill.Spoken;
 import unthrum.reading.Quantity;
 import unthrum.reading.Words;
 import unthrum.derive.Assumed;
+import unthrum.survey.BeadShape;
 import unthrum.survey.Curve;
 import unthrum.survey.PanelEntry;
 import unthrum.survey.Survey;
@@ -70,12 +71,19 @@ final class SurveyedPanel {
     private static String shape(PanelEntry.Shape shape) {
         return shape.curve() == Curve.FLAT ? "flat" : Words.of(shape.curve())
                 + shape.rise().map(r -> " with a rise of " + r).orElse("")
+                + shape.farRise().map(r -> " at the near end and " + r + " at the far end").orElse("")
+                + shape.riseAlong().map(r -> " with a rise of " + r + " along").orElse("")
+                + shape.riseAcross().map(r -> " and " + r + " across").orElse("")
                 + shape.radius().map(r -> " to a radius of " + r).orElse("");
     }
 
     private static String rib(PanelEntry.Rib rib) {
         return Words.of(rib.kind()) + " " + Words.of(rib.runs()) + " it at " + rib.at()
-                + rib.width().map(w -> ", " + w + " wide").orElse("");
+                + rib.width().map(w -> ", " + w + " wide").orElse("")
+                + rib.height().map(h -> ", " + h + " tall").orElse("")
+                + rib.section().map(s -> s == BeadShape.ROUNDED ? ", rounded" : ", with a flat top").orElse("")
+                + rib.stopsShort().map(s -> s.si() > 0 ? ", ends " + s + " from the edges" : ", from edge to edge")
+                .orElse("");
     }
 
     private static String taps(List<String> taps) {

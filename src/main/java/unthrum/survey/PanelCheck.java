@@ -64,6 +64,9 @@ record PanelCheck(PanelEntry panel, String path, Places places) {
 
     private void shape(PanelEntry.Shape shape) {
         double rise = shape.rise().map(Quantity::si).orElse(0.0);
+        if (!PanelCurve.fits(this, shape)) {
+            return;
+        }
         if (shape.curve() == Curve.FLAT && (rise > 0 || shape.radius().isPresent())) {
             report("shape", "a flat panel with a " + (rise > 0 ? "rise" : "radius"),
                     "no rise and no radius, or a crowned or rolled panel", "");

@@ -60,7 +60,13 @@ public record PanelEntry(
             @Says("How far the middle stands above the edges")
             @Measured(value = Dimension.LENGTH, from = "0 mm", to = "1 m") Optional<Quantity> rise,
             @Says("The radius, when that is what was measured")
-            @Measured(value = Dimension.LENGTH, from = "50 mm", to = "200 m") Optional<Quantity> radius) {
+            @Measured(value = Dimension.LENGTH, from = "50 mm", to = "200 m") Optional<Quantity> radius,
+            @Says("Of a crown that differs both ways: the gap under a straight edge laid along the panel")
+            @Measured(value = Dimension.LENGTH, from = "0 mm", to = "1 m") Optional<Quantity> riseAlong,
+            @Says("The gap under a straight edge laid across it")
+            @Measured(value = Dimension.LENGTH, from = "0 mm", to = "1 m") Optional<Quantity> riseAcross,
+            @Says("The rise at the far end of a rolled panel that gets flatter or rounder along it")
+            @Measured(value = Dimension.LENGTH, from = "0 mm", to = "1 m") Optional<Quantity> farRise) {
     }
 
     /** One stiffening line; 'at' is its middle, measured from the panel's start along the side it divides. */
@@ -70,7 +76,10 @@ public record PanelEntry(
             @Measured(value = Dimension.LENGTH, from = "1 mm", to = "12 m") Quantity at,
             @Measured(value = Dimension.LENGTH, from = "2 mm", to = "500 mm") Optional<Quantity> width,
             @Says("How tall it stands") @Measured(value = Dimension.LENGTH, from = "0.5 mm", to = "300 mm")
-            Optional<Quantity> height) {
+            Optional<Quantity> height,
+            @Says("The shape of a bead") Optional<BeadShape> section,
+            @Says("How far from the edges a bead ends; 0 mm when it runs to them")
+            @Measured(value = Dimension.LENGTH, from = "0 mm", to = "1 m") Optional<Quantity> stopsShort) {
     }
 
     /** Where the heat comes from and how hot the metal gets. */

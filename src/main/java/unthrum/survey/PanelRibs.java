@@ -21,8 +21,19 @@ final class PanelRibs {
             } else {
                 overlap(check, ribs.subList(0, i), rib, key);
             }
+            bead(check, rib, "ribs[" + i + "]");
         }
         taps(check, ribs);
+    }
+
+    private static void bead(PanelCheck check, PanelEntry.Rib rib, String path) {
+        double run = rib.runs() == Run.ACROSS ? check.second() : check.first();
+        if (rib.kind() != RibKind.BEAD && (rib.section().isPresent() || rib.stopsShort().isPresent())) {
+            check.report(path, "the section or the ends of a " + name(rib), "them on beads only", "");
+        } else if (rib.stopsShort().filter(s -> s.si() >= run / 2).isPresent()) {
+            check.report(path + ".stops short", "a bead that ends " + rib.stopsShort().get() + " from both edges",
+                    "less than half of the " + PanelCheck.length(run) + " that it runs along", "");
+        }
     }
 
     private static void overlap(PanelCheck check, List<PanelEntry.Rib> earlier, PanelEntry.Rib rib, String key) {

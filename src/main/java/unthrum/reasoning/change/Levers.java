@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import unthrum.facts.Bay;
 import unthrum.knowledge.Knowledge;
 import unthrum.reading.RecordPath;
@@ -66,7 +67,8 @@ final class Levers {
     /** Facts that say something only where another one has a certain value. */
     private void dependent() {
         if (facts.the(unthrum.facts.Panel.class).curve() != Curve.FLAT
-                && panel.shape().flatMap(PanelEntry.Shape::radius).isEmpty()) {
+                && panel.shape().flatMap(PanelEntry.Shape::radius).isEmpty()
+                && panel.shape().flatMap(PanelEntry.Shape::riseAlong).isEmpty()) {
             add("rise", "rise", 0, SINGLE.get("rise"));
         }
         if (facts.the(unthrum.facts.Heat.class).from() != HeatSource.NONE) {
@@ -124,7 +126,8 @@ final class Levers {
             return with(entry, "heat.peak", null);
         }
         if (value == Curve.FLAT) {
-            return with(with(entry, "shape.rise", null), "shape.radius", null);
+            return Stream.of("rise", "radius", "rise along", "rise across", "far rise").reduce(entry,
+                    (e, key) -> with(e, "shape." + key, null), (a, b) -> b);
         }
         if (value instanceof Reach reach && reach != Reach.PART) {
             PanelEntry whole = with(entry, "reachable", null);
@@ -160,7 +163,8 @@ final class Levers {
             case "skin" -> e -> e.skin().isPresent() ? e : with(e, "skin", new PanelEntry.Skin(
                     facts.the(unthrum.facts.Panel.class).metal(), Optional.empty()));
             case "shape" -> e -> e.shape().isPresent() ? e : with(e, "shape", new PanelEntry.Shape(
-                    facts.the(unthrum.facts.Panel.class).curve(), Optional.empty(), Optional.empty()));
+                    facts.the(unthrum.facts.Panel.class).curve(), Optional.empty(), Optional.empty(),
+                    Optional.empty(), Optional.empty(), Optional.empty()));
             case "heat" -> e -> e.heat().isPresent() ? e : with(e, "heat", new PanelEntry.Heat(
                     facts.the(unthrum.facts.Heat.class).from(), Optional.empty()));
             case "surface" -> e -> e.surface().isPresent() ? e : with(e, "surface", new PanelEntry.SurfaceEntry(
