@@ -19,16 +19,6 @@ public record HeatFlow(double flow, double resistance, List<Double> faces) {
         faces = List.copyOf(faces);
     }
 
-    /** Thermal transmittance U = 1/R, W/(m²·K). */
-    public double transmittance() {
-        return 1 / resistance;
-    }
-
-    /** Temperature of the inner face, °C: what a hand feels and where dew may form. */
-    public double innerFace() {
-        return faces.get(faces.size() - 1);
-    }
-
     /** The hotter face of a layer counted from the outside, °C, to hold against the limit of its material. */
     public double peak(int layer) {
         return Math.max(faces.get(layer), faces.get(layer + 1));
@@ -71,12 +61,6 @@ public record HeatFlow(double flow, double resistance, List<Double> faces) {
             spread(faces, resistances, outside, outerSurface, (outside - inside) / Bounds.positive("resistance", total));
         }
         return Optional.of(new HeatFlow((outside - inside) / total, total, Arrays.stream(faces).boxed().toList()));
-    }
-
-    /** The usual case: tabled surface resistances, dull faces, ordinary wind. */
-    public static Optional<HeatFlow> through(
-            List<? extends HeatLayer> layers, HeatDirection direction, double outside, double inside) {
-        return through(layers, direction, outside, inside, HeatDirection.OUTER_SURFACE, direction.innerSurface());
     }
 
     private static void spread(
