@@ -6,6 +6,7 @@ import unthrum.facts.Panel;
 import unthrum.facts.Room;
 import unthrum.facts.Setting;
 import unthrum.knowledge.Knowledge;
+import unthrum.material.Layer;
 import unthrum.material.Material;
 import unthrum.material.Material.Cell;
 import unthrum.physics.HeatLayer;
@@ -23,7 +24,7 @@ import unthrum.survey.Zone;
  * <p>A bright face counts as bright only in a closed gap that stays clean and dry, less what dust takes: absorptivity
  * rises in proportion to the covered area (Noboa, The Influence of Dust on the Absorptivity of Radiant Barriers,
  * Texas A&amp;M; abstract). In a cavity, in the damp, over a floor, pressed against the lining or towards the room it
- * is as dull as paint.
+ * is as dull as paint. So is the facing of a damping sheet, rolled down and marked: damping is no insulation.
  */
 public final class HeatPaths {
 
@@ -93,7 +94,8 @@ public final class HeatPaths {
         if (!staysBright || materials.isEmpty()) {
             return dull;
         }
-        double clean = materials.get(materials.size() - 1).emissivity().map(Quantity::si).orElse(dull);
+        Material inner = materials.get(materials.size() - 1);
+        double clean = inner.layer() == Layer.DAMPING ? dull : inner.emissivity().map(Quantity::si).orElse(dull);
         return clean < dull ? clean + dust * (dull - clean) : dull;
     }
 

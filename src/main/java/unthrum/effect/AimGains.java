@@ -139,7 +139,8 @@ final class AimGains {
             return Estimate.outside("heat through no panel can be told");
         }
         return Estimate.within(new LessHeat(told.stream().mapToDouble(Flow::wattsBare).sum(),
-                told.stream().mapToDouble(Flow::wattsTreated).sum(), told.get(0).uncertainty(), panels.stream()
+                told.stream().mapToDouble(Flow::wattsTreated).sum(),
+                told.stream().mapToDouble(Flow::uncertainty).max().orElseThrow(), panels.stream()
                 .filter(p -> !season.apply(p.effect().heat()).isWithin()).map(Known::name).toList()));
     }
 

@@ -17,9 +17,9 @@ import unthrum.reading.Measured;
 public record HeatEffect(Estimate<Flow> summer, Estimate<Flow> winter, List<Heated> atPeak, Estimate<Dew> dew) {
 
     /**
-     * Heat flow on average over the panel, always counted in the direction it runs.
+     * Heat flow on average over the panel in the weather stated, always counted in the direction it runs.
      *
-     * @param uncertainty share of each flow by which it may be off either way
+     * @param uncertainty share by which the less certain of both flows may be off either way
      */
     public record Flow(
             @Measured(Dimension.HEAT_FLOW) double bare,

@@ -53,7 +53,7 @@ final class HeatEffects {
         OptionalDouble after = gain.mean(stacks, climate);
         return before.isPresent() && after.isPresent()
                 ? Estimate.within(new Flow(before.getAsDouble(), after.getAsDouble(), panel.area(),
-                        knowledge.number("usual/heat-flow-error")))
+                        Math.max(gain.error(bare, climate), gain.error(stacks, climate))))
                 : Estimate.outside(TOO_DEEP);
     }
 

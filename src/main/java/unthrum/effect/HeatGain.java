@@ -33,6 +33,7 @@ public final class HeatGain {
     private final Optional<Climate> summer;
     private final Season season;
     private final double spread;
+    private final HeatPath.Errors errors;
 
     public HeatGain(Knowledge knowledge, Vehicle vehicle, PanelFacts facts) {
         this.vehicle = vehicle;
@@ -40,10 +41,11 @@ public final class HeatGain {
         this.paths = HeatPaths.of(panel, facts.the(Room.class), facts.the(Setting.class), knowledge);
         this.winter = Climate.winter(panel, vehicle);
         this.summer = summer(facts.the(Heat.class), knowledge);
-        this.season = new Season(Math.min(winter.inside(), winter.outside() + knowledge.number("usual/winter-mildness")),
-                knowledge.number("usual/winter-spread"));
+        double average = winter.outside() + knowledge.number("usual/winter-mildness");
+        this.season = new Season(Math.min(winter.inside(), average), knowledge.number("usual/winter-spread"));
         this.spread = Math.hypot(knowledge.number("usual/skin-temperature-error"),
                 knowledge.number("usual/dew-point-error"));
+        this.errors = HeatPath.Errors.of(knowledge);
     }
 
     private Optional<Climate> summer(Heat heat, Knowledge knowledge) {
@@ -107,6 +109,19 @@ public final class HeatGain {
             sum += strip.share() * Math.abs(flow.get().flow());
         }
         return OptionalDouble.of(sum);
+    }
+
+    /** Share by which that flow may be off either way, all strips alike; only where it can be told. */
+    double error(List<Stack> strips, Climate climate) {
+        double sum = 0;
+        double off = 0;
+        for (Stack strip : strips) {
+            HeatPath path = path(strip);
+            HeatFlow flow = path.in(climate).orElseThrow();
+            sum += strip.share() * Math.abs(flow.flow());
+            off += strip.share() * Math.abs(flow.flow()) * path.error(climate, flow, errors);
+        }
+        return sum > 0 ? off / sum : 0;
     }
 
     /** Empty where a gap is deeper than the formulas hold. */
