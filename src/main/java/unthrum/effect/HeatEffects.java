@@ -48,12 +48,12 @@ final class HeatEffects {
                 flow(gain.winter()), atPeak(), dew());
     }
 
-    private Estimate<Flow> flow(Climate climate) {
-        OptionalDouble before = gain.mean(bare, climate);
-        OptionalDouble after = gain.mean(stacks, climate);
+    private Estimate<Flow> flow(HeatGain.Flows flows) {
+        OptionalDouble before = flows.mean(bare);
+        OptionalDouble after = flows.mean(stacks);
         return before.isPresent() && after.isPresent()
                 ? Estimate.within(new Flow(before.getAsDouble(), after.getAsDouble(), panel.area(),
-                        Math.max(gain.error(bare, climate), gain.error(stacks, climate))))
+                        Math.max(flows.error(bare), flows.error(stacks))))
                 : Estimate.outside(TOO_DEEP);
     }
 
@@ -88,7 +88,7 @@ final class HeatEffects {
 
     private List<Face> faces(Stack stack) {
         HeatPath path = gain.path(stack);
-        HeatFlow flow = path.in(gain.winter()).orElseThrow();
+        HeatFlow flow = gain.winter().of(stack).orElseThrow();
         return IntStream.range(0, path.names().size()).mapToObj(i -> new Face(path.names().get(i),
                 flow.faces().get(i + 1), flow.faces().get(i + 1) - vehicle.dewPoint(), path.reached(i))).toList();
     }

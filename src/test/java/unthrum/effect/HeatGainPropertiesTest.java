@@ -79,6 +79,17 @@ class HeatGainPropertiesTest {
         }
     }
 
+    @Property(tries = 300)
+    @Label("foam that conducts less never lets more heat through nor leaves the panel wet for longer")
+    void better(@ForAll("benches") Workbench bench, @ForAll @DoubleRange(min = 0.01, max = 1) double cover) {
+        HeatGain gain = gain(bench);
+        Layup better = bench.laid("p", cover, "nitrile-foam-10").layup();
+        Layup worse = bench.laid("p", cover, "packing-foam-10").layup();
+        noMore(gain.summer(better), gain.summer(worse));
+        noMore(gain.winter(better), gain.winter(worse));
+        noMore(gain.wet(better), gain.wet(worse));
+    }
+
     private static void noMore(OptionalDouble better, OptionalDouble worse) {
         assertThat(better.isPresent()).isEqualTo(worse.isPresent());
         if (better.isPresent()) {
