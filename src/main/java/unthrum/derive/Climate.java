@@ -2,7 +2,6 @@ package unthrum.derive;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import unthrum.facts.Panel;
 import unthrum.facts.Vehicle;
 import unthrum.knowledge.Knowledge;
@@ -48,9 +47,8 @@ public record Climate(HeatDirection way, double outside, double inside, double o
         return new Climate(way, metal, inside, 0);
     }
 
-    /** Heat through layers from the outside inward; a bright inner face gives off less than a dull one. */
-    public Optional<HeatFlow> through(List<HeatLayer> layers, OptionalDouble brightFace) {
-        double inner = brightFace.isPresent() ? way.innerSurface(brightFace.getAsDouble(), inside) : way.innerSurface();
-        return HeatFlow.through(layers, way, outside, inside, outerSurface, inner);
+    /** Heat through layers from the outside inward; nothing where a gap is deeper than the formulas hold. */
+    public Optional<HeatFlow> through(List<HeatLayer> layers) {
+        return HeatFlow.through(layers, way, outside, inside, outerSurface, way.innerSurface());
     }
 }

@@ -91,7 +91,8 @@ public final class PanelDeriver {
         derived.forEach(d -> facts.add(d.bay()));
         facts.addAll(fittings);
         facts.addAll(soundSteps.of(name, List.of(panel, room, fittings), () -> sound.facts(panel, room, fittings)));
-        facts.addAll(climateSteps.of(name, List.of(panel, heat), () -> climate.facts(panel, heat)));
+        facts.addAll(climateSteps.of(name, List.of(panel, room, setting, heat),
+                () -> climate.facts(panel, room, setting, heat)));
         return new PanelFacts(name, facts, taken, derived.stream().map(BayDeriver.Derived::modes).toList());
     }
 

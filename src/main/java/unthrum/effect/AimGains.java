@@ -84,7 +84,7 @@ final class AimGains {
         List<Flow> told = panels.stream().map(p -> season.apply(p.effect().heat())).filter(Estimate::isWithin)
                 .map(Estimate::value).toList();
         return new LessHeat(told.stream().mapToDouble(Flow::wattsBare).sum(),
-                told.stream().mapToDouble(Flow::wattsTreated).sum(), told.get(0).uncertainty(), panels.stream()
+                told.stream().mapToDouble(Flow::wattsTreated).sum(), told.stream().mapToDouble(Flow::uncertainty).max().orElseThrow(), panels.stream()
                 .filter(p -> !season.apply(p.effect().heat()).isWithin()).map(Known::name).toList());
     }
 

@@ -17,9 +17,9 @@ import unthrum.reading.Measured;
 public record HeatEffect(Estimate<Flow> summer, Estimate<Flow> winter, List<Heated> atPeak, Estimate<Dew> dew) {
 
     /**
-     * Heat flow on average over the panel, always counted in the direction it runs.
+     * Heat flow on average over the panel in the weather stated, always counted in the direction it runs.
      *
-     * @param uncertainty share of each flow by which it may be off either way
+     * @param uncertainty share by which the less certain of both flows may be off either way
      */
     public record Flow(
             @Measured(Dimension.HEAT_FLOW) double bare,
@@ -63,12 +63,14 @@ public record HeatEffect(Estimate<Flow> summer, Estimate<Flow> winter, List<Heat
     /**
      * How wet a panel gets, bare strips among it.
      *
-     * @param coldest face that room air reaches
-     * @param share   of the panel on which such a face lies below the dew point
-     * @param depth   K by which it lies below, on average over the whole panel
+     * @param coldest face that room air reaches, in the coldest air
+     * @param share   of the panel likely to be wet then: whether a face near the dew point is wet is not sure
+     * @param depth   K by which such faces lie below the dew point, on average over the whole panel
+     * @param hours   share of the winter's hours in which such a face is wet, on average over the whole panel; low and
+     *                high where the faces are warmer or colder than reckoned, or the air drier or damper
      */
     public record Wet(@Measured(Dimension.TEMPERATURE) double coldest, @Measured(Dimension.SHARE) double share,
-                      @Measured(Dimension.NUMBER) double depth) {
+                      @Measured(Dimension.NUMBER) double depth, @Measured(Dimension.SHARE) Range hours) {
     }
 
     /**

@@ -2,7 +2,6 @@ package unthrum.effect;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeSet;
 import unthrum.facts.Panel;
 import unthrum.material.Layer;
 import unthrum.material.Material;
@@ -18,21 +17,44 @@ record Stack(double share, List<Material> layers) {
 
     /** The fullest first, the barest last; the shares add up to one. */
     static List<Stack> of(Panel panel, Layup layup) {
-        List<Laid> inside = layup.layers().stream().filter(l -> l.layer() != Layer.HEAT_SHIELD).toList();
-        TreeSet<Double> shares = new TreeSet<>();
-        shares.add(1.0);
-        inside.forEach(l -> shares.add(share(l, panel)));
+        List<Material> inside = new ArrayList<>();
+        double[] reaches = new double[layup.layers().size()];
+        for (Laid laid : layup.layers()) {
+            if (laid.layer() != Layer.HEAT_SHIELD) {
+                reaches[inside.size()] = share(laid, panel);
+                inside.add(laid.material());
+            }
+        }
         List<Stack> stacks = new ArrayList<>();
         double before = 0;
-        for (double share : shares) {
-            if (share - before > LEAST) {
-                double reach = share;
-                stacks.add(new Stack(share - before, inside.stream().filter(l -> share(l, panel) >= reach)
-                        .map(Laid::material).toList()));
-                before = share;
+        double reach = 0;
+        while (reach < 1) {
+            reach = next(reaches, inside.size(), reach);
+            if (reach - before > LEAST) {
+                stacks.add(new Stack(reach - before, reaching(reach, reaches, inside)));
+                before = reach;
             }
         }
         return stacks;
+    }
+
+    /** The least share beyond a share; one where there is none. */
+    private static double next(double[] reaches, int count, double share) {
+        double next = 1;
+        for (int i = 0; i < count; i++) {
+            next = reaches[i] > share ? Math.min(next, reaches[i]) : next;
+        }
+        return next;
+    }
+
+    private static List<Material> reaching(double share, double[] reaches, List<Material> inside) {
+        List<Material> reaching = new ArrayList<>(inside.size());
+        for (int i = 0; i < inside.size(); i++) {
+            if (reaches[i] >= share) {
+                reaching.add(inside.get(i));
+            }
+        }
+        return reaching;
     }
 
     private static double share(Laid laid, Panel panel) {

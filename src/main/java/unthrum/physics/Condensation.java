@@ -1,88 +1,59 @@
 package unthrum.physics;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-
 /**
- * Where in a layup room air would leave water: the margin of every face over the dew point there, K; below nought it
- * gets wet. Faces are counted as in {@link HeatFlow#faces()}, the outer face first.
- *
- * @param margins temperature less dew point, K; the outer face, which the weather meets, counts as dry in both checks
+ * How likely, and for how many hours, a face lies below the dew point of the air that meets it, where both are only
+ * known within a normal spread.
  */
-public record Condensation(List<Double> margins) {
-    public Condensation {
-        margins = List.copyOf(margins);
-    }
+public final class Condensation {
 
-    /** The face nearest to getting wet, or wettest. */
-    public int worstFace() {
-        int worst = 1;
-        for (int i = 2; i < margins.size(); i++) {
-            if (margins.get(i) < margins.get(worst)) {
-                worst = i;
-            }
-        }
-        return worst;
-    }
+    /** Abramowitz and Stegun, Handbook of Mathematical Functions, 26.2.17: error below 7.5e-8. */
+    private static final double P = 0.2316419;
+    private static final double[] B = {0.319381530, -0.356563782, 1.781477937, -1.821255978, 1.330274429};
 
-    /** Its margin, K. */
-    public double worstMargin() {
-        return margins.get(worstFace());
-    }
-
-    /** Whether any face gets wet. */
-    public boolean wet() {
-        return worstMargin() < 0;
+    private Condensation() {
     }
 
     /**
-     * Room air reaches every face inside the skin: open-cell foam, loose batts, lifted edges. The harsh and usual case
-     * for anything but full-face bonded closed cells.
-     */
-    public static Condensation wherever(HeatFlow heat, double dewPoint) {
-        List<Double> margins = new ArrayList<>(heat.faces().size());
-        margins.add(Double.POSITIVE_INFINITY);
-        for (double face : heat.faces().subList(1, heat.faces().size())) {
-            margins.add(face - dewPoint);
-        }
-        return new Condensation(margins);
-    }
-
-    /**
-     * Vapour has to pass the layers one by one, edges sealed: vapour pressure falls in proportion to the equivalent
-     * air layer s_d = μd of each (the profile of ISO 13788, Glaser), and is held against saturation at every face.
-     * The profile says where water would form first, not how much.
+     * Likelihood that a face lies below the dew point.
      *
-     * @param airLayers s_d of each layer, m, from the outside; a metal skin 1500 m or more
-     * @param outside   vapour pressure, Pa
-     * @param inside    vapour pressure, Pa
-     * @return empty where a face or its dew point lies outside the range of the Magnus formula
+     * @param below  K by which it is reckoned to lie below; negative above
+     * @param spread standard deviation of that figure, K
      */
-    public static Optional<Condensation> throughLayers(
-            HeatFlow heat, double[] airLayers, double outside, double inside) {
-        int layers = heat.faces().size() - 1;
-        if (airLayers.length != layers) {
-            throw new IllegalArgumentException(
-                    airLayers.length + " equivalent air layers, expected one for each of " + layers + " layers");
+    public static double likelihood(double below, double spread) {
+        return normal(below / Bounds.positive("spread", spread));
+    }
+
+    /**
+     * Share of a season's hours in which a face lies below the dew point. The air outside is spread normally over
+     * the season; the face follows it by its fall, as steady heat makes it (1 − f of ISO 13788), so that its own
+     * temperature is normal too. Never falls as the fall rises, while the season's mean stays below the room.
+     *
+     * @param fall   (t_in − t_face)/(t_in − t_out), 0 to 1
+     * @param season air outside on average and its standard deviation
+     * @param inside °C
+     * @param spread standard deviation of the face less the dew point that the reckoning itself has, K
+     */
+    public static double hours(double fall, Season season, double inside, double dewPoint, double spread) {
+        double face = inside - Bounds.share("fall", fall) * (inside - season.mean);
+        return likelihood(dewPoint - face, Math.hypot(fall * season.spread, spread));
+    }
+
+    /** Air outside over the cold season: mean in °C and standard deviation in K. */
+    public record Season(double mean, double spread) {
+        public Season {
+            Bounds.celsius("mean of the season", mean);
+            Bounds.notNegative("spread of the season", spread);
         }
-        double total = 0;
-        for (double airLayer : airLayers) {
-            total += Bounds.notNegative("equivalent air layer", airLayer);
+    }
+
+    /** The standard normal distribution. */
+    static double normal(double z) {
+        double t = 1 / (1 + P * Math.abs(z));
+        double tail = 0;
+        for (int i = B.length - 1; i >= 0; i--) {
+            tail = t * (B[i] + tail);
         }
-        Bounds.positive("sum of the equivalent air layers", total);
-        List<Double> margins = new ArrayList<>(layers + 1);
-        margins.add(Double.POSITIVE_INFINITY);
-        double passed = 0;
-        for (int i = 1; i <= layers; i++) {
-            passed += airLayers[i - 1];
-            OptionalDouble dewPoint = Moisture.dewPointOf(outside + (inside - outside) * passed / total);
-            if (dewPoint.isEmpty()) {
-                return Optional.empty();
-            }
-            margins.add(heat.faces().get(i) - dewPoint.getAsDouble());
-        }
-        return Optional.of(new Condensation(margins));
+        tail *= Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI);
+        return z > 0 ? 1 - tail : tail;
     }
 }

@@ -2,12 +2,12 @@ package unthrum.physics;
 
 /**
  * The way heat runs through a panel; warm air under a roof holds heat back, warm air over a floor carries it.
- * Coefficients: ISO 6946:2017, table 7 and annexes C and D (annexes recalled; the tests hold them against the tables).
+ * Coefficients: ISO 6946:2017, table 7 and annex D (annex recalled; the tests hold them against the tables).
  */
 public enum HeatDirection {
-    UP(0.10, 5.0, 1.95, 1.14),
-    HORIZONTAL(0.13, 2.5, 1.25, 0.73),
-    DOWN(0.17, 0.7, 0, 0);
+    UP(0.10, 1.95, 1.14),
+    HORIZONTAL(0.13, 1.25, 0.73),
+    DOWN(0.17, 0, 0);
 
     /** Outer surface resistance for ordinary wind, all directions, m²K/W. */
     public static final double OUTER_SURFACE = 0.04;
@@ -18,13 +18,11 @@ public enum HeatDirection {
     private static final double STILL_AIR_CONDUCTIVITY = 0.025;
 
     private final double innerSurface;
-    private final double innerConvection;
     private final double smallGapConvection;
     private final double largeGapConvection;
 
-    HeatDirection(double innerSurface, double innerConvection, double smallGap, double largeGap) {
+    HeatDirection(double innerSurface, double smallGap, double largeGap) {
         this.innerSurface = innerSurface;
-        this.innerConvection = innerConvection;
         this.smallGapConvection = smallGap;
         this.largeGapConvection = largeGap;
     }
@@ -32,17 +30,6 @@ public enum HeatDirection {
     /** Tabled inner surface resistance for a dull face (emissivity about 0.9), m²K/W. */
     public double innerSurface() {
         return innerSurface;
-    }
-
-    /** Inner surface resistance for a face of any emissivity, 1/(h_c + ε·4σT³), m²K/W. */
-    public double innerSurface(double emissivity, double meanCelsius) {
-        return 1 / (innerConvection + Bounds.emissivity(emissivity) * Radiation.coefficient(meanCelsius));
-    }
-
-    /** Outer surface resistance in wind, 1/(4 + 4v + ε·4σT³), m²K/W; the drive is a wind too. */
-    public static double outerSurface(double windSpeed, double emissivity, double meanCelsius) {
-        double convection = 4 + 4 * Bounds.notNegative("wind speed", windSpeed);
-        return 1 / (convection + Bounds.emissivity(emissivity) * Radiation.coefficient(meanCelsius));
     }
 
     /**

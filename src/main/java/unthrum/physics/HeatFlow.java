@@ -12,21 +12,12 @@ import java.util.Optional;
  * @param faces      temperatures in °C: outer face, then every interface, last the inner face
  */
 public record HeatFlow(double flow, double resistance, List<Double> faces) {
-    /** Passes by which gap resistances and temperatures settle together. */
-    private static final int PASSES = 12;
+    /** Most passes in which gap resistances and temperatures settle together, and what change of R ends them. */
+    private static final int PASSES = 20;
+    private static final double SETTLED = 1e-10;
 
     public HeatFlow {
         faces = List.copyOf(faces);
-    }
-
-    /** Thermal transmittance U = 1/R, W/(m²·K). */
-    public double transmittance() {
-        return 1 / resistance;
-    }
-
-    /** Temperature of the inner face, °C: what a hand feels and where dew may form. */
-    public double innerFace() {
-        return faces.get(faces.size() - 1);
     }
 
     /** The hotter face of a layer counted from the outside, °C, to hold against the limit of its material. */
@@ -48,35 +39,59 @@ public record HeatFlow(double flow, double resistance, List<Double> faces) {
         Bounds.celsius("outside", outside);
         Bounds.celsius("inside", inside);
         Bounds.notNegative("inner surface resistance", innerSurface);
-        boolean gaps = false;
+        Bounds.notNegative("outer surface resistance", outerSurface);
         for (HeatLayer layer : layers) {
-            if (layer instanceof HeatLayer.AirGap gap) {
-                gaps = true;
-                if (!gap.inRange()) {
-                    return Optional.empty();
-                }
+            if (layer instanceof HeatLayer.AirGap gap && !gap.inRange()) {
+                return Optional.empty();
             }
         }
         double[] faces = new double[layers.size() + 1];
         Arrays.fill(faces, (outside + inside) / 2);
         double[] resistances = new double[layers.size()];
-        double total = 0;
-        for (int pass = 0; pass < (gaps ? PASSES : 1); pass++) {
-            total = Bounds.notNegative("outer surface resistance", outerSurface) + innerSurface;
-            for (int i = 0; i < resistances.length; i++) {
-                double mean = (faces[i] + faces[i + 1]) / 2;
-                resistances[i] = layers.get(i).resistance(direction, mean, Math.abs(faces[i] - faces[i + 1]));
-                total += resistances[i];
-            }
-            spread(faces, resistances, outside, outerSurface, (outside - inside) / Bounds.positive("resistance", total));
-        }
-        return Optional.of(new HeatFlow((outside - inside) / total, total, Arrays.stream(faces).boxed().toList()));
+        double steady = outerSurface + innerSurface + solids(layers, direction, resistances);
+        double total = steady;
+        double last;
+        int pass = 0;
+        do {
+            last = total;
+            total = Bounds.positive("resistance", steady + gaps(layers, direction, faces, resistances));
+            spread(faces, resistances, outside, outerSurface, (outside - inside) / total);
+        } while (Math.abs(total - last) > SETTLED && ++pass < PASSES);
+        return Optional.of(new HeatFlow((outside - inside) / total, total, boxed(faces)));
     }
 
-    /** The usual case: tabled surface resistances, dull faces, ordinary wind. */
-    public static Optional<HeatFlow> through(
-            List<? extends HeatLayer> layers, HeatDirection direction, double outside, double inside) {
-        return through(layers, direction, outside, inside, HeatDirection.OUTER_SURFACE, direction.innerSurface());
+    /** Sets the resistance of each layer but the gaps; their sum. */
+    private static double solids(List<? extends HeatLayer> layers, HeatDirection direction, double[] resistances) {
+        double sum = 0;
+        for (int i = 0; i < resistances.length; i++) {
+            if (!(layers.get(i) instanceof HeatLayer.AirGap)) {
+                resistances[i] = layers.get(i).resistance(direction, 0, 0);
+                sum += resistances[i];
+            }
+        }
+        return sum;
+    }
+
+    /** Sets the resistance of each gap to that at its temperatures; their sum. */
+    private static double gaps(List<? extends HeatLayer> layers, HeatDirection direction, double[] faces,
+            double[] resistances) {
+        double sum = 0;
+        for (int i = 0; i < resistances.length; i++) {
+            if (layers.get(i) instanceof HeatLayer.AirGap gap) {
+                double mean = (faces[i] + faces[i + 1]) / 2;
+                resistances[i] = gap.resistance(direction, mean, Math.abs(faces[i] - faces[i + 1]));
+                sum += resistances[i];
+            }
+        }
+        return sum;
+    }
+
+    private static List<Double> boxed(double[] faces) {
+        Double[] boxed = new Double[faces.length];
+        for (int i = 0; i < faces.length; i++) {
+            boxed[i] = faces[i];
+        }
+        return List.of(boxed);
     }
 
     private static void spread(

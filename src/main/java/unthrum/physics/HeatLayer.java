@@ -30,6 +30,18 @@ public sealed interface HeatLayer {
         }
     }
 
+    /** A board, a lining or a carpet that is known by its resistance alone, m²K/W. */
+    record Known(double resistance) implements HeatLayer {
+        public Known {
+            Bounds.notNegative("thermal resistance", resistance);
+        }
+
+        @Override
+        public double resistance(HeatDirection direction, double meanCelsius, double difference) {
+            return resistance;
+        }
+    }
+
     /**
      * A closed air gap: R = 1/(h_a + E·4σT³) (ISO 6946, annex D). A bright foil counts only through its emissivity
      * here, that is where it faces the gap and stays clean. Holds up to 0.3 m deep; a ventilated gap is no layer.

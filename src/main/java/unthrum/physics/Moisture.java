@@ -21,17 +21,6 @@ public final class Moisture {
     private Moisture() {
     }
 
-    /** Saturation pressure over water, Pa. */
-    public static OptionalDouble saturationPressure(double celsius) {
-        return inRange(celsius) ? OptionalDouble.of(magnus(celsius)) : OptionalDouble.empty();
-    }
-
-    /** Vapour pressure of air at a relative humidity (0 to 1), Pa. */
-    public static OptionalDouble vapourPressure(double celsius, double humidity) {
-        Bounds.share("relative humidity", humidity);
-        return inRange(celsius) ? OptionalDouble.of(humidity * magnus(celsius)) : OptionalDouble.empty();
-    }
-
     /**
      * Dew point t_d = Bγ/(A−γ), γ = ln(p/610.94 Pa), °C. Empty also for air so dry that its dew point would lie below
      * −40 °C.
@@ -43,21 +32,12 @@ public final class Moisture {
         if (!inRange(celsius) || humidity == 0) {
             return OptionalDouble.empty();
         }
-        return humidity == 1 ? OptionalDouble.of(celsius) : dewPointOf(humidity * magnus(celsius));
-    }
-
-    /** Dew point of air that holds a given vapour pressure in Pa, °C. */
-    public static OptionalDouble dewPointOf(double vapourPressure) {
-        double gamma = Math.log(Bounds.positive("vapour pressure", vapourPressure) / PRESSURE_AT_ZERO);
+        if (humidity == 1) {
+            return OptionalDouble.of(celsius);
+        }
+        double gamma = Math.log(humidity * saturationPressure(celsius) / PRESSURE_AT_ZERO);
         double dewPoint = B * gamma / (A - gamma);
         return inRange(dewPoint) ? OptionalDouble.of(dewPoint) : OptionalDouble.empty();
-    }
-
-    /** Relative humidity that air of a given dew point has at a temperature; above 1 it condenses there. */
-    public static OptionalDouble relativeHumidity(double celsius, double dewPoint) {
-        return inRange(celsius) && inRange(dewPoint)
-                ? OptionalDouble.of(magnus(dewPoint) / magnus(celsius))
-                : OptionalDouble.empty();
     }
 
     /**
@@ -70,7 +50,8 @@ public final class Moisture {
                 : OptionalDouble.of((innerFace - outside) / (inside - outside));
     }
 
-    private static double magnus(double celsius) {
+    /** Saturation pressure over water, Pa. */
+    static double saturationPressure(double celsius) {
         return PRESSURE_AT_ZERO * Math.exp(A * celsius / (B + celsius));
     }
 

@@ -19,30 +19,9 @@ public final class Radiation {
         return 1 / (1 / Bounds.emissivity(emissivity1) + 1 / Bounds.emissivity(emissivity2) - 1);
     }
 
-    /** Net heat flow from the first face to the second, E·σ(T₁⁴ − T₂⁴), W/m². */
-    public static double flow(double celsius1, double celsius2, double exchangeFactor) {
-        return exchangeFactor * (blackBody(celsius1) - blackBody(celsius2));
-    }
-
-    /**
-     * Exchange factor of several gaps in series, as a free-hanging foil makes them: 1/Σ(1/Eᵢ).
-     */
-    public static double inSeries(double... exchangeFactors) {
-        double resistance = 0;
-        for (double factor : exchangeFactors) {
-            resistance += 1 / Bounds.positive("exchange factor", factor);
-        }
-        return 1 / Bounds.positive("number of gaps", resistance);
-    }
-
     /** Radiative coefficient of a black face, 4σT³, W/(m²·K), at the mean temperature of the gap (ISO 6946). */
     public static double coefficient(double meanCelsius) {
         double kelvin = Bounds.celsius("mean temperature", meanCelsius) + ZERO_CELSIUS;
         return 4 * STEFAN_BOLTZMANN * kelvin * kelvin * kelvin;
-    }
-
-    private static double blackBody(double celsius) {
-        double kelvin = Bounds.celsius("face temperature", celsius) + ZERO_CELSIUS;
-        return STEFAN_BOLTZMANN * kelvin * kelvin * kelvin * kelvin;
     }
 }

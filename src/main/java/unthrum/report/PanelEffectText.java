@@ -101,10 +101,11 @@ final class PanelEffectText {
         if (effect.heat().dew().isWithin()) {
             HeatEffect.Dew d = effect.heat().dew().value();
             lines.add("Coldest face that room air meets: " + celsius(d.bare().coldest()) + " bare, "
-                    + celsius(d.coldestCovered()) + " where the layers lie, dew point " + celsius(d.dewPoint())
-                    + (d.treated().share() > 0 ? "; " + Amounts.share(d.treated().share())
-                    + " of the panel can still get wet, on average " + Math.round(d.treated().depth())
-                    + " degrees below it instead of " + Math.round(d.bare().depth()) + "." : "."));
+                    + celsius(d.coldestCovered()) + " where the layers lie, dew point " + celsius(d.dewPoint()) + ".");
+            Range hours = d.treated().hours();
+            lines.add("Wet for about " + Amounts.share(d.bare().hours().about()) + " of the winter bare, about "
+                    + Amounts.share(hours.about()) + " with the layers (" + Amounts.share(hours.low()) + " to "
+                    + Amounts.share(hours.high()) + "), on average over the panel.");
         }
     }
 

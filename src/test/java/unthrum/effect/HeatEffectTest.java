@@ -19,7 +19,10 @@ class HeatEffectTest {
                     + "indoor: {temperature: 20 degC, humidity: 50 %}",
             "summer heat, winter cold, condensation",
             panel("open-roof", "roof", "from: sun, peak: 80 degC", "clearance to: nothing"),
-            panel("lined-roof", "roof", "from: sun, peak: 80 degC", "clearance: 30 mm, clearance to: lining"),
+            panel("lined-roof", "roof", "from: sun, peak: 80 degC", "clearance: 30 mm, clearance to: lining, wet: dry"),
+            panel("damp-roof", "roof", "from: sun, peak: 80 degC", "clearance: 30 mm, clearance to: lining, wet: damp"),
+            panel("tight-roof", "roof", "from: sun, peak: 80 degC", "clearance: 10 mm, clearance to: lining, wet: dry"),
+            panel("door", "door", "from: none, peak: 60 degC", "clearance: 20 mm, clearance to: window glass, wet: dry"),
             panel("deep-roof", "roof", "from: sun, peak: 80 degC", "clearance: 400 mm, clearance to: lining"),
             panel("cool-side", "side", "from: none, peak: 60 degC", "clearance to: nothing"),
             panel("hot-floor", "floor", "from: exhaust, peak: 110 degC", "clearance to: nothing"));
@@ -47,7 +50,8 @@ class HeatEffectTest {
             assertThat(flow.bare()).isCloseTo(214.3, within(0.1));
             assertThat(flow.treated()).isCloseTo(44.9, within(0.1));
             assertThat(flow.wattsTreated()).isCloseTo(89.9, within(0.2));
-            assertThat(flow.uncertainty()).isEqualTo(0.2);
+            // bare, by hand: √((0.5 · 0.04)² + (0.2 · 0.10)²)/0.14 = 0.202; foamed √(0.0283² + (0.2 · 0.528)²)/0.668 = 0.164
+            assertThat(flow.uncertainty()).isCloseTo(0.202, within(0.001));
         }
 
         /** Half at 214.3 and half at 44.9 W/m² side by side. */
@@ -70,12 +74,40 @@ class HeatEffectTest {
             assertThat(flow.treated()).isCloseTo(58.4, within(0.2));
         }
 
+        /**
+         * By hand after ISO 6946: foil at 10 % with a tenth of it dusty gives off 10 + 0.1 · 80 = 18 % of a black
+         * face, E = 1/(1/0.18 + 1/0.9 − 1) = 0.176; 20 mm of air with heat downward.
+         */
         @Test
-        @DisplayName("is less under a bright face that looks at the air gap than under a dull one of like foam")
+        @DisplayName("is less under a bright face that looks at a clean dry gap than under a dull one of like foam")
         void bright() {
-            double bright = heat(BENCH.laid("lined-roof", 1, "foil-foam-10")).summer().value().treated();
-            double dull = heat(BENCH.laid("lined-roof", 1, "nitrile-foam-10")).summer().value().treated();
-            assertThat(bright).isLessThan(0.8 * dull);
+            double bright = summer("lined-roof", "foil-foam-10");
+            double dull = summer("lined-roof", "nitrile-foam-10");
+            assertThat(bright).isLessThan(0.9 * dull);
+        }
+
+        @Test
+        @DisplayName("is the same under a bright face where it is damp, pressed against the lining or open to the room")
+        void dulled() {
+            assertThat(summer("damp-roof", "foil-foam-10")).isEqualTo(summer("damp-roof", "nitrile-foam-10"));
+            assertThat(summer("tight-roof", "foil-foam-10")).isEqualTo(summer("tight-roof", "nitrile-foam-10"));
+            assertThat(summer("open-roof", "foil-foam-10")).isEqualTo(summer("open-roof", "nitrile-foam-10"));
+        }
+
+        private double summer(String panel, String foam) {
+            return heat(BENCH.laid(panel, 1, foam)).summer().value().treated();
+        }
+
+        /**
+         * ISO 6946 by hand: 0.04, a cavity of 20 mm and more between dull faces 0.17 to 0.19 (upright, near 5 °C),
+         * trim 0.02 and 0.13; 30 K over 0.37 = 81 W/m².
+         */
+        @Test
+        @DisplayName("through a door passes cavity, inner skin and trim, with damping or without")
+        void door() {
+            HeatEffect.Flow half = heat(BENCH.laid("door", 0.5, "butyl-door")).winter().value();
+            assertThat(half.bare()).isBetween(30 / 0.385, 30 / 0.36);
+            assertThat(half.treated()).isBetween(0.99 * half.bare(), half.bare());
         }
 
         @Test
@@ -121,8 +153,8 @@ class HeatEffectTest {
             assertThat(dew.dewPoint()).isCloseTo(9.3, offset(0.05));
             assertThat(dew.bare().coldest()).isCloseTo(-1.4, offset(0.05));
             assertThat(dew.treated().coldest()).isCloseTo(15.5, offset(0.05));
-            assertThat(dew.bare().share()).isEqualTo(1);
-            assertThat(dew.treated().share()).isZero();
+            assertThat(dew.bare().share()).isCloseTo(1, offset(1e-6));
+            assertThat(dew.treated().share()).isCloseTo(0, offset(1e-3));
             assertThat(dew.faces()).extracting(Face::reached).containsExactly(false, true);
         }
 
@@ -132,14 +164,14 @@ class HeatEffectTest {
             Dew dew = heat(BENCH.laid("open-roof", 1, "nitrile-foam-6-loose")).dew().value();
             assertThat(dew.faces()).extracting(Face::reached).containsExactly(true, true);
             assertThat(dew.faces().get(0).wet()).isTrue();
-            assertThat(dew.treated().share()).isEqualTo(1);
+            assertThat(dew.treated().share()).isCloseTo(1, offset(1e-6));
         }
 
         @Test
         @DisplayName("settles on the strip that stays bare")
         void strip() {
             Dew dew = heat(BENCH.laid("open-roof", 0.9, "nitrile-foam-19")).dew().value();
-            assertThat(dew.treated().share()).isCloseTo(0.1, offset(1e-9));
+            assertThat(dew.treated().share()).isCloseTo(0.1, offset(1e-3));
             assertThat(dew.treated().coldest()).isEqualTo(dew.bare().coldest());
             assertThat(dew.treated().depth()).isCloseTo(0.1 * (9.3 + 1.4), offset(0.02));
         }

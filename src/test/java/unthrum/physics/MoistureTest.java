@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
+import unthrum.physics.Condensation.Season;
 import unthrum.physics.HeatLayer.Solid;
 
 @DisplayName("Water in the air and on the panel")
@@ -29,7 +31,7 @@ class MoistureTest {
         @CsvFileSource(resources = "saturation-pressure.csv", numLinesToSkip = 1)
         @DisplayName("saturates at the published pressure")
         void saturation(String id, double celsius, double expected, double tolerance) {
-            assertThat(Moisture.saturationPressure(celsius).orElseThrow())
+            assertThat(Moisture.saturationPressure(celsius))
                     .isCloseTo(expected, Percentage.withPercentage(tolerance));
         }
 
@@ -43,19 +45,10 @@ class MoistureTest {
         @Test
         @DisplayName("is outside the range of the formula in frost below -40 °C, on a hot roof and in bone-dry air")
         void outsideItsRange() {
-            assertThat(Moisture.saturationPressure(-41)).isEmpty();
-            assertThat(Moisture.saturationPressure(80)).isEmpty();
+            assertThat(Moisture.dewPoint(-41, 0.5)).isEmpty();
+            assertThat(Moisture.dewPoint(80, 0.5)).isEmpty();
             assertThat(Moisture.dewPoint(20, 0)).isEmpty();
             assertThat(Moisture.dewPoint(-39, 0.2)).isEmpty();
-            assertThat(Moisture.relativeHumidity(60, 10)).isEmpty();
-            assertThat(Moisture.vapourPressure(60, 0.5)).isEmpty();
-        }
-
-        @Test
-        @DisplayName("at its dew point fills the air to 100 %, and warming the air makes it drier")
-        void humidity() {
-            assertThat(Moisture.relativeHumidity(9.261, 9.261).orElseThrow()).isEqualTo(1);
-            assertThat(Moisture.relativeHumidity(20, 9.261).orElseThrow()).isCloseTo(0.5, within(1e-4)); // T8-D01
         }
 
         @Test
@@ -72,7 +65,7 @@ class MoistureTest {
         @CsvFileSource(resources = "temperature-factor.csv", numLinesToSkip = 1)
         @DisplayName("has the published temperature factor")
         void factor(String id, double foam, double innerSurface, double expected) {
-            double face = foamed(foam, -10, 20, innerSurface).innerFace();
+            double face = UsualSurfaces.innerFace(foamed(foam, -10, 20, innerSurface));
 
             assertThat(Moisture.temperatureFactor(face, -10, 20).orElseThrow()).isCloseTo(expected, within(1e-4));
         }
@@ -89,62 +82,58 @@ class MoistureTest {
         void justDry() {
             double dewPoint = Moisture.dewPoint(20, 0.5).orElseThrow();
 
-            assertThat(foamed(0.00695, -10, 20, 0.13).innerFace()).isCloseTo(dewPoint, within(0.02));
-            assertThat(foamed(0.0069, -10, 20, 0.13).innerFace()).isLessThan(dewPoint);
-            assertThat(foamed(0.0070, -10, 20, 0.13).innerFace()).isGreaterThan(dewPoint);
+            assertThat(UsualSurfaces.innerFace(foamed(0.00695, -10, 20, 0.13))).isCloseTo(dewPoint, within(0.02));
+            assertThat(UsualSurfaces.innerFace(foamed(0.0069, -10, 20, 0.13))).isLessThan(dewPoint);
+            assertThat(UsualSurfaces.innerFace(foamed(0.0070, -10, 20, 0.13))).isGreaterThan(dewPoint);
         }
     }
 
     @Nested
-    @DisplayName("Condensation in a layup")
-    class InLayup {
-        private final HeatFlow winter = foamed(0.02, -10, 20, 0.13);
-        private final double dewPoint = Moisture.dewPoint(20, 0.5).orElseThrow();
-
-        @Test
-        @DisplayName("wets the cold metal where room air reaches it, though the inner face is dry")
-        void reached() {
-            Condensation water = Condensation.wherever(winter, dewPoint);
-
-            assertThat(water.wet()).isTrue();
-            assertThat(water.worstFace()).isEqualTo(1);
-            assertThat(water.worstMargin()).isCloseTo(winter.faces().get(1) - dewPoint, within(1e-12));
-            assertThat(water.margins().get(2)).isPositive();
+    @DisplayName("Wet hours")
+    class WetHours {
+        @ParameterizedTest(name = "Φ({0}) = {1}")
+        @CsvSource({"-3, 0.0013499", "-2.326348, 0.01", "-1, 0.1586553", "0, 0.5", "0.6744898, 0.75", "1.959964, 0.975",
+            "3, 0.9986501"})
+        @DisplayName("rest on the tabled normal distribution (Abramowitz and Stegun, table 26.1)")
+        void normal(double z, double expected) {
+            assertThat(Condensation.normal(z)).isCloseTo(expected, within(2e-7));
         }
 
         @Test
-        @DisplayName("in a summer wall stays away")
-        void summer() {
-            assertThat(Condensation.wherever(foamed(0.02, 30, 25, 0.13), 13.858).wet()).isFalse(); // T8-D02
+        @DisplayName("a face a tenth of a kelvin under the dew point is wet as likely as not, not surely")
+        void graded() {
+            assertThat(Condensation.likelihood(0.1, 1.8)).isBetween(0.5, 0.53);
+            assertThat(Condensation.likelihood(8, 1.8)).isGreaterThan(0.9999);
+            assertThat(Condensation.likelihood(-8, 1.8)).isLessThan(1e-4);
+        }
+
+        /**
+         * The air outside counted hour by hour on a fine grid over its normal spread, each with its own steady
+         * face temperature; independent of the closed form.
+         */
+        @ParameterizedTest(name = "fall {0}, {1} ± {2} °C outside, dew point {3} °C")
+        @CsvSource({"0.77, -1, 6, 12, 1.8", "0.29, -1, 6, 12, 1.8", "0.77, 8, 6, 9.26, 1", "0.5, -10, 3, 5, 0.5"})
+        @DisplayName("are those counted hour by hour")
+        void counted(double fall, double mean, double width, double dewPoint, double spread) {
+            double wet = 0;
+            double all = 0;
+            for (double z = -5; z <= 5; z += 0.05) {
+                for (double e = -5; e <= 5; e += 0.05) {
+                    double weight = Math.exp(-(z * z + e * e) / 2);
+                    double face = 20 - fall * (20 - (mean + z * width)) + e * spread;
+                    wet += face < dewPoint ? weight : 0;
+                    all += weight;
+                }
+            }
+            assertThat(Condensation.hours(fall, new Season(mean, width), 20, dewPoint, spread))
+                    .isCloseTo(wet / all, within(0.005));
         }
 
         @Test
-        @DisplayName("still forms on tight metal behind foam that lets vapour in, and not where the outer layer breathes")
-        void profile() {
-            double inside = Moisture.vapourPressure(20, 0.5).orElseThrow();
-            double outside = Moisture.vapourPressure(-10, 0.8).orElseThrow();
-            Condensation tight = Condensation.throughLayers(winter, new double[] {1500, 1}, outside, inside).orElseThrow();
-            Condensation breathing = Condensation.throughLayers(winter, new double[] {0.001, 100}, outside, inside).orElseThrow();
-
-            assertThat(tight.margins().get(1)).isCloseTo(winter.faces().get(1) - dewPoint, within(0.05));
-            assertThat(tight.wet()).isTrue();
-            assertThat(breathing.wet()).isFalse();
-        }
-
-        @Test
-        @DisplayName("halves the fall of vapour pressure between equal layers (ISO 13788 profile, by hand)")
-        void halves() {
-            Condensation water = Condensation.throughLayers(winter, new double[] {5, 5}, 400, 1000).orElseThrow();
-
-            double dewPointAtMiddle = Moisture.dewPointOf(700).orElseThrow();
-            assertThat(water.margins().get(1)).isCloseTo(winter.faces().get(1) - dewPointAtMiddle, within(1e-12));
-        }
-
-        @Test
-        @DisplayName("needs the vapour resistance of every layer")
-        void everyLayer() {
-            assertThatThrownBy(() -> Condensation.throughLayers(winter, new double[] {5}, 400, 1000))
-                    .hasMessageContaining("one for each of 2 layers");
+        @DisplayName("behind a fall above one are refused")
+        void nonsense() {
+            assertThatThrownBy(() -> Condensation.hours(1.2, new Season(0, 6), 20, 10, 1))
+                    .hasMessageContaining("fall is 1.2");
         }
     }
 }
