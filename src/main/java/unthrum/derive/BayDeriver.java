@@ -67,7 +67,7 @@ final class BayDeriver {
                 Math.min(along.length(), across.length()), along.length() * across.length(), tap(taps, index),
                 motion.known ? range.lower() : Double.NaN, motion.known ? range.upper() : Double.NaN,
                 motion.known ? motion.ringing.value().greatestBendingShare() : Double.NaN, motion.enough, motion.gain,
-                motion.drive, 0, assumed(panel, taps));
+                motion.drive, Double.NaN, Double.NaN, 0, assumed(panel, taps));
         return new Derived(bay, new BayModes(bay.place(), shape, motion.ringing));
     }
 
