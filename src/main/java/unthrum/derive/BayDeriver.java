@@ -66,7 +66,7 @@ final class BayDeriver {
                 Math.min(along.length(), across.length()), along.length() * across.length(), tap(taps, index),
                 known ? told.value().lower() : Double.NaN, known ? told.value().upper() : Double.NaN,
                 known ? motion.ringing().value().greatestBendingShare() : Double.NaN, motion.enough(), motion.gain(),
-                motion.drive(), 0, assumed(panel, taps));
+                motion.drive(), Double.NaN, Double.NaN, 0, assumed(panel, taps));
         return new Derived(bay, new BayModes(bay.place(), motion.shape(), motion.ringing(), told, whole));
     }
 

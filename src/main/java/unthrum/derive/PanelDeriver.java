@@ -88,7 +88,7 @@ public final class PanelDeriver {
                 a -> new Fittings(entry, a).facts());
         List<Fact> facts = new ArrayList<>(List.of(panel, room, heat, access, surface, setting));
         facts.addAll(ribs);
-        derived.forEach(d -> facts.add(d.bay()));
+        derived.forEach(d -> facts.add(new MeasuredDecay(knowledge, entry).on(d.bay())));
         facts.addAll(fittings);
         facts.addAll(soundSteps.of(name, List.of(panel, room, fittings), () -> sound.facts(panel, room, fittings)));
         facts.addAll(climateSteps.of(name, List.of(panel, room, setting, heat),

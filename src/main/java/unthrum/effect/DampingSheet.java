@@ -1,49 +1,67 @@
 package unthrum.effect;
 
-import java.util.List;
+import unthrum.derive.MetalSheet;
 import unthrum.facts.Panel;
 import unthrum.material.Material;
 import unthrum.material.Material.DampingData;
-import unthrum.material.Material.DampingData.Point;
 import unthrum.physics.Damping;
+import unthrum.physics.DampingLayer;
+import unthrum.physics.Nomogram;
 import unthrum.physics.Sheet;
 import unthrum.physics.Viscoelastic;
-import unthrum.derive.MetalSheet;
 
-/** A damping material of the catalogue on a skin, at a temperature and its data's own reference frequency. */
-public record DampingSheet(Material material, double facingDensity) {
+/** A damping material of the catalogue on a skin, its core as it is at a temperature and a frequency. */
+public final class DampingSheet {
 
     /** Poisson's ratio of a metal facing, from memory. */
     private static final double FACING_POISSON = 0.33;
 
-    /** The treated skin at a temperature (°C) for bending at a frequency (Hz); beyond the data the nearest point. */
-    public Damping.Composite on(Panel panel, double celsius, double frequency) {
+    private final Material material;
+    private final double facingDensity;
+    private final Nomogram nomogram;
+
+    /** @param facingDensity kg/m³ */
+    public DampingSheet(Material material, double facingDensity) {
+        this.material = material;
+        this.facingDensity = facingDensity;
         DampingData data = material.damping().orElseThrow();
-        Viscoelastic core = at(data.points(), celsius);
+        this.nomogram = new Nomogram(
+                new Nomogram.Shift(data.shift().c1().si(), data.shift().c2().si(), data.shift().at().si()),
+                data.at().si(), data.points().stream().map(p -> new Nomogram.Point(p.temperature().si(),
+                        new Viscoelastic(p.shearModulus().si(), p.lossFactor().si()))).toList());
+    }
+
+    public Material material() {
+        return material;
+    }
+
+    double facingDensity() {
+        return facingDensity;
+    }
+
+    /** Mass per area, kg/m². */
+    double mass() {
+        return material.surfaceDensity().si();
+    }
+
+    /** The core at a temperature (°C) and a frequency (Hz); beyond the data the nearest point. */
+    public Viscoelastic core(double celsius, double frequency) {
+        return nomogram.at(celsius, frequency);
+    }
+
+    /** The layer on a bare skin. */
+    DampingLayer on(Sheet skin) {
+        double facing = material.damping().orElseThrow().facing().si();
+        double thickness = material.thickness().si() - facing;
+        return facing == 0 ? new DampingLayer.Free(skin, thickness)
+                : DampingLayer.constrained(skin, thickness, new Sheet(
+                        material.damping().orElseThrow().facingModulus().si(), FACING_POISSON, facingDensity, facing));
+    }
+
+    /** The skin covered all over, at a temperature (°C), bending in waves that the bare skin has at a frequency (Hz). */
+    public Damping.Composite on(Panel panel, double celsius, double frequency) {
         Sheet skin = MetalSheet.of(panel);
-        double thickness = material.thickness().si() - data.facing().si();
-        if (data.facing().si() == 0) {
-            return Damping.free(skin, core.youngsModulus(), core.lossFactor(), thickness);
-        }
-        Sheet facing = new Sheet(data.facingModulus().si(), FACING_POISSON, facingDensity, data.facing().si());
-        return Damping.constrained(skin, core, thickness, facing, Damping.waveNumberSquared(skin.skin(), frequency));
-    }
-
-    private static Viscoelastic at(List<Point> points, double celsius) {
-        Point before = points.get(0);
-        for (Point after : points) {
-            if (after.temperature().si() >= celsius) {
-                return between(before, after, celsius);
-            }
-            before = after;
-        }
-        return between(before, before, celsius);
-    }
-
-    private static Viscoelastic between(Point a, Point b, double celsius) {
-        double span = b.temperature().si() - a.temperature().si();
-        double t = span == 0 ? 0 : (celsius - a.temperature().si()) / span;
-        double modulus = Math.pow(a.shearModulus().si(), 1 - t) * Math.pow(b.shearModulus().si(), t);
-        return new Viscoelastic(modulus, a.lossFactor().si() * (1 - t) + b.lossFactor().si() * t);
+        return Damping.covered(skin, on(skin), core(celsius, frequency),
+                Damping.waveNumberSquared(skin.skin(), frequency));
     }
 }

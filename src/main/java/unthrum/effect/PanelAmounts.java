@@ -45,7 +45,7 @@ final class PanelAmounts {
         this.facts = facts;
         this.panel = facts.the(Panel.class);
         this.wall = new WallSound(knowledge, facts);
-        this.power = new BayPower(knowledge, facts);
+        this.power = new BayPower(facts);
         this.heat = new HeatGain(knowledge, vehicle, facts);
         this.ear = facts.the(Setting.class).nearEar() ? Math.pow(10, knowledge.number("worth/near-ear") / 10) : 1;
     }

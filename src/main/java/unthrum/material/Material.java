@@ -81,13 +81,22 @@ public record Material(
 
     /**
      * A damping sheet's viscoelastic core and its stiff facing: shear modulus and loss factor at each temperature,
-     * all at one reference frequency.
+     * all at one reference frequency, and how temperature stands in for frequency.
      */
     public record DampingData(
             @Measured(value = Dimension.LENGTH, from = "0 mm", to = "2 mm") Quantity facing,
             @Measured(value = Dimension.STIFFNESS, from = "0 MPa", to = "300 GPa") Quantity facingModulus,
             @Measured(value = Dimension.FREQUENCY, from = "1 Hz", to = "10 kHz") Quantity at,
+            @Says("How warmth does what lower frequency does") Shift shift,
             @Count(min = 2) List<Point> points) {
+
+        /** The Williams-Landel-Ferry shift lg a = -c1 (T - T0)/(c2 + T - T0). */
+        public record Shift(
+                @Says("T0") @Measured(value = Dimension.TEMPERATURE, from = "-100 degC", to = "200 degC") Quantity at,
+                @Says("Decades") @Measured(value = Dimension.NUMBER, from = "1", to = "50") Quantity c1,
+                @Says("Kelvin") @Measured(value = Dimension.NUMBER, from = "20", to = "500") Quantity c2,
+                @Says("Where it comes from: a source of the rule base, or from-memory") String source) {
+        }
 
         /** Shear modulus and loss factor at one temperature. */
         public record Point(

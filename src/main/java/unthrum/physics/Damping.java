@@ -26,32 +26,13 @@ public final class Damping {
      */
     public static Composite constrained(
             Sheet skin, Viscoelastic core, double coreThickness, Sheet cover, double waveNumberSquared) {
-        double k1 = skin.planeModulus() * skin.thickness();
-        double k3 = cover.planeModulus() * cover.thickness();
-        double own = skin.flexuralRigidity() + cover.flexuralRigidity();
-        double y = geometricParameter(skin, coreThickness, cover);
-        double x = core.shearModulus() / (coreThickness * waveNumberSquared) * (1 / k1 + 1 / k3);
-        double beta = core.lossFactor();
-        double square = (1 + x) * (1 + x) + x * x * beta * beta;
-        double real = 1 + y * (x * (1 + x) + x * x * beta * beta) / square;
-        double imaginary = y * x * beta / square;
-        return new Composite(imaginary / real, own * real);
+        return covered(skin, DampingLayer.constrained(skin, coreThickness, cover), core, waveNumberSquared);
     }
 
-    /** Y of {@link #constrained}: how much stiffer the three layers are when the core is rigid, less one. */
-    static double geometricParameter(Sheet skin, double coreThickness, Sheet cover) {
-        double k1 = skin.planeModulus() * skin.thickness();
-        double k3 = cover.planeModulus() * cover.thickness();
-        double own = skin.flexuralRigidity() + cover.flexuralRigidity();
-        double d = coreThickness + (skin.thickness() + cover.thickness()) / 2;
-        return k1 * k3 * d * d / ((k1 + k3) * own);
-    }
-
-    /** The best loss factor that any core stiffness gives: βY/(2 + Y + 2/X), X = 1/√((1 + Y)(1 + β²)). */
-    public static double bestConstrained(Sheet skin, double coreLossFactor, double coreThickness, Sheet cover) {
-        double y = geometricParameter(skin, coreThickness, cover);
-        double best = Math.sqrt((1 + y) * (1 + coreLossFactor * coreLossFactor));
-        return coreLossFactor * y / (2 + y + 2 * best);
+    /** Any layer all over a skin that bends in waves of a square wave number, 1/m². */
+    public static Composite covered(Sheet skin, DampingLayer layer, Viscoelastic core, double waveNumberSquared) {
+        Complex added = layer.added(CoveredMode.everywhere(1, waveNumberSquared, 1), core);
+        return new Composite(added.im() / (1 + added.re()), skin.flexuralRigidity() * (1 + added.re()));
     }
 
     /**

@@ -7,17 +7,7 @@ public final class Excitation {
 
     /** Firing frequency of a four-stroke engine, Hz: each cylinder fires every second turn. */
     public static double firingFrequency(double revolutionsPerMinute, int cylinders) {
-        return engineOrder(revolutionsPerMinute, cylinders / 2.0);
-    }
-
-    /** Frequency of an engine order, Hz: so many times each turn of the crankshaft. */
-    public static double engineOrder(double revolutionsPerMinute, double order) {
-        return revolutionsPerMinute / 60 * order;
-    }
-
-    /** The firing frequencies between two engine speeds. */
-    public static Band engineBand(double slowest, double fastest, int cylinders) {
-        return new Band(firingFrequency(slowest, cylinders), firingFrequency(fastest, cylinders));
+        return revolutionsPerMinute / 60 * cylinders / 2;
     }
 
     /**

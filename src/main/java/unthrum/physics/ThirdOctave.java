@@ -17,7 +17,7 @@ public enum ThirdOctave {
     HZ_2500(2500), HZ_3150(3150), HZ_4000(4000), HZ_5000(5000), HZ_6300(6300), HZ_8000(8000), HZ_10000(10000),
     HZ_12500(12500), HZ_16000(16000), HZ_20000(20000);
 
-    /** The bands in which what people hear of a vehicle is reckoned, 25 Hz to 5 kHz. */
+    /** The bands in which panels are heard, 25 Hz to 5 kHz: below one feels, above sheet metal matters no more. */
     public static final List<ThirdOctave> HEARD =
             List.of(values()).subList(HZ_25.ordinal(), HZ_5000.ordinal() + 1);
 

@@ -23,6 +23,7 @@ record PanelCheck(PanelEntry panel, String path, Places places) {
         inTheWay();
         panel.shape().ifPresent(this::shape);
         PanelRibs.check(this);
+        PanelDecays.check(this);
         clearance();
         panel.heat().ifPresent(heat -> heat(heat, electric));
         reachable();

@@ -21,6 +21,7 @@ public record PanelEntry(
         @Says("Whatever stiffens the panel along a line") Optional<List<Rib>> ribs,
         @Says("What the middle answers to a knuckle: one word for the panel, or one for each bay in order")
         Optional<List<Tap>> tap,
+        @Says("How the bare bays die away after a knock, where that was measured") Optional<List<Decay>> decay,
         @Says("Bare metal to whatever comes back over it")
         @Measured(value = Dimension.LENGTH, from = "0 mm", to = "500 mm") Optional<Quantity> clearance,
         @Says("What the clearance was measured to") Optional<Face> clearanceTo,
@@ -52,6 +53,17 @@ public record PanelEntry(
     public record Skin(
             Metal metal,
             @Measured(value = Dimension.LENGTH, from = "0.3 mm", to = "6 mm") Optional<Quantity> gauge) {
+    }
+
+    /** How one bare bay dies away: the time to fall by 60 dB with its frequency, or a loss factor. */
+    public record Decay(
+            @Says("The bay, counted as for the tap") @Between(from = 1, to = 1000) int bay,
+            @Says("The time in which its note falls by 60 dB")
+            @Measured(value = Dimension.TIME, from = "0.01 s", to = "60 s") Optional<Quantity> time,
+            @Says("What it measured instead of a time")
+            @Measured(value = Dimension.NUMBER, from = "0.0001", to = "1") Optional<Quantity> lossFactor,
+            @Says("The frequency of the note")
+            @Measured(value = Dimension.FREQUENCY, from = "5 Hz", to = "5 kHz") Optional<Quantity> at) {
     }
 
     /** How the panel is curved. */

@@ -51,12 +51,16 @@ final class PanelRibs {
 
     private static void taps(PanelCheck check, List<PanelEntry.Rib> ribs) {
         int taps = check.panel().tap().map(List::size).orElse(0);
-        long across = ribs.stream().filter(r -> r.runs() == Run.ACROSS).count();
-        long bays = (across + 1) * (ribs.size() - across + 1);
+        long bays = bays(ribs);
         if (taps > bays && check.panel().ribs().isPresent()) {
             check.report("tap", taps + " taps on " + (bays == 1 ? "one bay" : bays + " bays"),
                     "one word for the panel, or one for each bay", "");
         }
+    }
+
+    static long bays(List<PanelEntry.Rib> ribs) {
+        long across = ribs.stream().filter(r -> r.runs() == Run.ACROSS).count();
+        return (across + 1) * (ribs.size() - across + 1);
     }
 
     /** A rib that would fit the other way round was probably meant so. */

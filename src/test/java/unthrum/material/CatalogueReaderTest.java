@@ -97,6 +97,7 @@ class CatalogueReaderTest {
                       facing: 2 mm
                       facing modulus: 70 GPa
                       at: 200 Hz
+                      shift: {at: 20 degC, c1: 11, c2: 205, source: from-memory}
                       points:
                         - {temperature: 20 degC, shear modulus: 2 MPa, loss factor: 1}
                         - {temperature: 0 degC, shear modulus: 9 MPa, loss factor: 0.8}

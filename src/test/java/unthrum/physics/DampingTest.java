@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -84,17 +85,21 @@ class DampingTest {
             Composite composite = Damping.constrained(
                     skin, new Viscoelastic(shear, beta), core / 1000, facing, WAVE_NUMBER_SQUARED);
             assertThat(composite.lossFactor()).isCloseTo(loss, withinPercentage(1e-3));
-            assertThat(Damping.bestConstrained(skin, beta, core / 1000, facing))
-                    .isCloseTo(best, withinPercentage(1e-3));
+            assertThat(best(skin, beta, core / 1000, facing)).isCloseTo(best, withinPercentage(1e-2));
         }
 
-        /** Worked example of laminated glass in a public program, seen in print: Y = 5.07, best 0.423. */
+        /** The best over core stiffnesses in steps of 1 %. */
+        private static double best(Sheet skin, double beta, double core, Sheet facing) {
+            return DoubleStream.iterate(1e3, g -> g < 1e10, g -> g * 1.01).map(g -> Damping.constrained(
+                    skin, new Viscoelastic(g, beta), core, facing, WAVE_NUMBER_SQUARED).lossFactor()).max().orElseThrow();
+        }
+
+        /** Worked example of laminated glass in a public program, seen in print: Y = 5.07, at best 0.423. */
         @Test
-        @DisplayName("the printed symmetric sandwich has Y = 5.07 and at best 0.423 of the core's loss")
+        @DisplayName("the printed symmetric sandwich has at best 0.423 of the core's loss")
         void printed() {
             Sheet pane = strip(70e9, 5);
-            assertThat(Damping.geometricParameter(pane, 0.0015, pane)).isCloseTo(5.07, within(1e-6));
-            assertThat(Damping.bestConstrained(pane, 1e-4, 0.0015, pane) / 1e-4).isCloseTo(0.423, within(5e-4));
+            assertThat(best(pane, 1e-4, 0.0015, pane) / 1e-4).isCloseTo(0.423, within(5e-4));
         }
 
         /** Johnson and Kienholz, AIAA J. 20 (1982) 1284, sandwich plate; values from memory. */
@@ -143,50 +148,6 @@ class DampingTest {
             double crownedLoss = Damping.modalLossFactor(0.005, crowned.greatestBendingShare(), 0.6, 0.15);
             assertThat(crowned.greatestBendingShare()).isLessThan(0.25);
             assertThat(Damping.levelReduction(flatLoss, crownedLoss)).isLessThan(-9);
-        }
-    }
-
-    @Nested
-    @DisplayName("whose material changes with temperature and frequency")
-    class Material {
-
-        private final ViscoelasticTable table = new ViscoelasticTable(
-                List.of(273.15, 293.15, 333.15),
-                List.of(10.0, 1000.0),
-                List.of(
-                        List.of(new Viscoelastic(1e7, 0.3), new Viscoelastic(1e8, 0.2)),
-                        List.of(new Viscoelastic(1e6, 0.8), new Viscoelastic(1e7, 0.6)),
-                        List.of(new Viscoelastic(1e5, 0.4), new Viscoelastic(1e6, 0.5))));
-
-        @Test
-        @DisplayName("the table's own points come back")
-        void points() {
-            assertThat(table.at(293.15, 1000).value().shearModulus()).isCloseTo(1e7, withinPercentage(1e-9));
-            assertThat(table.at(333.15, 10).value().lossFactor()).isCloseTo(0.4, within(1e-12));
-        }
-
-        @Test
-        @DisplayName("half way between, the modulus is the geometric mean and the loss factor the plain one")
-        void between() {
-            Viscoelastic middle = table.at(283.15, 100).value();
-            assertThat(middle.shearModulus()).isCloseTo(1e7, withinPercentage(1e-6));
-            assertThat(middle.lossFactor()).isCloseTo(0.475, within(1e-9));
-        }
-
-        @ParameterizedTest
-        @CsvSource({"263.15,100,at -10 °C", "400,100,at 127 °C", "293.15,5,at 5 Hz", "293.15,2000,at 2000 Hz"})
-        @DisplayName("outside the table nothing is said but where")
-        void outside(double temperature, double frequency, String reason) {
-            assertThat(table.at(temperature, frequency).reason()).contains(reason);
-        }
-
-        @Test
-        @DisplayName("a single row or column is a table too")
-        void single() {
-            ViscoelasticTable one = new ViscoelasticTable(
-                    List.of(293.15), List.of(100.0), List.of(List.of(new Viscoelastic(1e6, 0.5))));
-            assertThat(one.at(293.15, 100).value()).isEqualTo(new Viscoelastic(1e6, 0.5));
-            assertThat(one.at(300, 100).isWithin()).isFalse();
         }
     }
 }

@@ -23,26 +23,6 @@ class DecayAndDrivingTest {
         @DisplayName("loss factor from the time to fall by 60 dB")
         void lossFactor(double frequency, double time, double loss) {
             assertThat(Decay.lossFactor(frequency, time)).isCloseTo(loss, within(1e-9));
-            assertThat(Decay.reverberationTime(frequency, loss)).isCloseTo(time, within(1e-9));
-        }
-
-        /** ISO 6721-1 takes the decrement over π as the loss factor; the exact form is from memory. */
-        @Test
-        @DisplayName("logarithmic decrement, there and back")
-        void decrement() {
-            assertThat(Decay.logarithmicDecrement(0.1)).isCloseTo(0.31455, within(1e-5));
-            assertThat(Decay.lossFactorOfDecrement(Decay.logarithmicDecrement(0.1))).isCloseTo(0.1, within(1e-12));
-            assertThat(Decay.logarithmicDecrement(0.001)).isCloseTo(Math.PI * 0.001, withinPercentage(1e-4));
-        }
-
-        /** 20π lg e = 27.2875 and Δf = ηf; computed for this project's check values. */
-        @Test
-        @DisplayName("decay rate and width of the resonance")
-        void rateAndWidth() {
-            assertThat(Decay.rate(1, 1)).isCloseTo(27.2875, within(1e-4));
-            assertThat(Decay.halfPowerBandwidth(250, 0.0176)).isCloseTo(4.4, within(1e-9));
-            double exact = 60 / Decay.rate(250, 0.0176);
-            assertThat(Decay.reverberationTime(250, 0.0176)).isCloseTo(exact, withinPercentage(0.06));
         }
     }
 
@@ -56,13 +36,6 @@ class DecayAndDrivingTest {
         @DisplayName("engines fire half as often as their cylinders turn")
         void firing(double rpm, int cylinders, double frequency) {
             assertThat(Excitation.firingFrequency(rpm, cylinders)).isCloseTo(frequency, within(1e-3));
-        }
-
-        @Test
-        @DisplayName("orders and the band between two engine speeds")
-        void orders() {
-            assertThat(Excitation.engineOrder(1800, 1.5)).isEqualTo(45);
-            assertThat(Excitation.engineBand(800, 3000, 4)).isEqualTo(new Band(1600 / 60.0, 100));
         }
 
         @Test

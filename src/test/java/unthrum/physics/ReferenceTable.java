@@ -12,25 +12,25 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /** Rows of a reference table in the test resources; lines that open with # name its source. */
-final class ReferenceTable {
+public final class ReferenceTable {
 
     private static final String COMMA_OUTSIDE_QUOTES = ",(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)";
 
     private ReferenceTable() {}
 
     /** One row, cells by the name of their column. */
-    record Row(Map<String, String> cells) {
+    public record Row(Map<String, String> cells) {
 
-        String text(String column) {
+        public String text(String column) {
             return cells.get(column);
         }
 
-        boolean has(String column) {
+        public boolean has(String column) {
             return !cells.get(column).isEmpty();
         }
 
         /** The number in a column; an empty cell counts as 0. */
-        double number(String column) {
+        public double number(String column) {
             return has(column) ? Double.parseDouble(cells.get(column)) : 0;
         }
 
@@ -40,7 +40,7 @@ final class ReferenceTable {
         }
     }
 
-    static List<Row> rows(String file) {
+    public static List<Row> rows(String file) {
         List<Row> rows = new ArrayList<>();
         try (BufferedReader reader = new BufferedReader(new InputStreamReader(
                 ReferenceTable.class.getResourceAsStream(file), StandardCharsets.UTF_8))) {

@@ -19,7 +19,7 @@ class PartCoverTest {
 
     private static List<Double> returns(double length, double width, double gain, double cover) {
         Bay bay = new Bay("panel", 1, length, width, Math.min(length, width), length * width, Tap.RINGS, 80, 120, 0.9,
-                cover, gain, 1, 1, Set.of());
+                cover, gain, 1, Double.NaN, Double.NaN, 1, Set.of());
         return PartCover.returns(bay, Sheet.steel(0.0008).skin(), cover);
     }
 
