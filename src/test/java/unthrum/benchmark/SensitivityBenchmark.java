@@ -30,7 +30,7 @@ import unthrum.survey.Survey;
 /**
  * Which numbers decide plans: every threshold, and every kind of number in the catalogue layer by layer, is taken a
  * fifth lower and a fifth higher, and the panels of the scenarios are counted whose verdict or materials change. A
- * temperature is moved by 10 K each way instead, a number that is 0 by 1. Stock and the client's limits are taken out
+ * temperature is moved by 10 K each way instead, a number that is 0 by 1; a share ends at 100 %. Stock and the client's limits are taken out
  * of the surveys, so that no change on one panel makes room on another; what rules limit stays. '-' where the changed
  * file is refused. Not a test: start it by hand from the test class path,
  * {@code java -cp target/test-classes:target/classes:LIBRARIES unthrum.benchmark.SensitivityBenchmark [PART-OF-ID]}.
@@ -39,6 +39,7 @@ final class SensitivityBenchmark {
 
     private static final double STEP = 0.2;
     private static final BigDecimal KELVIN = BigDecimal.TEN;
+    private static final BigDecimal WHOLE = BigDecimal.valueOf(100);
     private static final Pattern WRITTEN = Pattern.compile("(-?[0-9.]+)(.*)");
     private static final List<String> KINDS = List.of("thickness", "surface density", "service from", "service to",
             "bonds from", "burn rate", "conductivity", "emissivity", "spring modulus", "price", "facing",
@@ -110,7 +111,9 @@ final class SensitivityBenchmark {
     private Line line(String id, String value, String source, String list, Predicate<JsonNode> own, String key,
                       Supplier<Map<String, String>> plan) {
         String lower = changes(list, own, key, -1, plan);
-        return new Line(id, value, source, lower, changes(list, own, key, 1, plan));
+        String higher = changes(list, own, key, 1, plan);
+        System.err.println(id + " " + lower + " " + higher);
+        return new Line(id, value, source, lower, higher);
     }
 
     /** How many panels the plans differ in when the numbers under a key are moved one way. */
@@ -138,7 +141,8 @@ final class SensitivityBenchmark {
         BigDecimal number = new BigDecimal(m.group(1));
         BigDecimal step = m.group(2).equals(" degC") ? KELVIN : number.signum() == 0 ? BigDecimal.ONE
                 : number.abs().multiply(BigDecimal.valueOf(STEP));
-        return number.add(step.multiply(BigDecimal.valueOf(way)), MathContext.DECIMAL64).toPlainString() + m.group(2);
+        BigDecimal then = number.add(step.multiply(BigDecimal.valueOf(way)), MathContext.DECIMAL64);
+        return (m.group(2).equals(" %") ? then.min(WHOLE) : then).toPlainString() + m.group(2);
     }
 
     private List<JsonNode> elements(String list) {
