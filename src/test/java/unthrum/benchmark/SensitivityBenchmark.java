@@ -121,6 +121,7 @@ final class SensitivityBenchmark {
                            Supplier<Map<String, String>> plan) {
         List<JsonNode> elements = elements(list);
         elements.stream().filter(own).flatMap(n -> n.findParents(key).stream())
+                .filter(parent -> WRITTEN.matcher(parent.get(key).asText()).matches())
                 .forEach(parent -> ((ObjectNode) parent).put(key, moved(parent.get(key).asText(), way)));
         try {
             yaml.writeValue(file.toFile(), Map.of(list, elements));
