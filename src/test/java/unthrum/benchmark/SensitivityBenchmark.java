@@ -17,10 +17,13 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import unthrum.Scenarios;
 import unthrum.knowledge.Knowledge;
+import unthrum.knowledge.Source;
 import unthrum.material.Catalogue;
 import unthrum.material.Layer;
 import unthrum.plan.Planner;
@@ -30,10 +33,12 @@ import unthrum.survey.Survey;
 /**
  * Which numbers decide plans: every threshold, and every kind of number in the catalogue layer by layer, is taken a
  * fifth lower and a fifth higher, and the panels of the scenarios are counted whose verdict or materials change. A
- * temperature is moved by 10 K each way instead, a number that is 0 by 1; a share ends at 100 %. Stock and the client's limits are taken out
+ * temperature is moved by 10 K each way instead, a plain 0 by 1; a share ends at 100 %. Stock and the client's limits are taken out
  * of the surveys, so that no change on one panel makes room on another; what rules limit stays. '-' where the changed
  * file is refused. Not a test: start it by hand from the test class path,
- * {@code java -cp target/test-classes:target/classes:LIBRARIES unthrum.benchmark.SensitivityBenchmark [PART-OF-ID]}.
+ * {@code java -cp target/test-classes:target/classes:LIBRARIES unthrum.benchmark.SensitivityBenchmark [PART-OF-ID]};
+ * with {@code --write} instead of a part it also writes down in {@code rules/thresholds.yaml} what was tried, for every
+ * threshold without a published source.
  */
 final class SensitivityBenchmark {
 
@@ -41,6 +46,9 @@ final class SensitivityBenchmark {
     private static final BigDecimal KELVIN = BigDecimal.TEN;
     private static final BigDecimal WHOLE = BigDecimal.valueOf(100);
     private static final Pattern WRITTEN = Pattern.compile("(-?[0-9.]+)(.*)");
+    private static final Path THRESHOLDS = Path.of("rules", "thresholds.yaml");
+    private static final UnaryOperator<String> PRINTED =
+            written -> written.replace("degC", "°C").replace("m2", "m²").replace("m3", "m³");
     private static final List<String> KINDS = List.of("thickness", "surface density", "service from", "service to",
             "bonds from", "burn rate", "conductivity", "emissivity", "spring modulus", "price", "facing",
             "facing modulus", "shear modulus", "loss factor");
@@ -67,11 +75,15 @@ final class SensitivityBenchmark {
     }
 
     public static void main(String[] arguments) throws IOException {
-        String part = arguments.length > 0 ? arguments[0] : "";
+        boolean write = arguments.length > 0 && arguments[0].equals("--write");
+        String part = arguments.length > 0 && !write ? arguments[0] : "";
         Path file = Files.createTempFile("numbers", ".yaml");
         try {
             SensitivityBenchmark benchmark = new SensitivityBenchmark(file);
             List<Line> lines = new ArrayList<>(benchmark.thresholds(part));
+            if (write) {
+                benchmark.write(lines);
+            }
             lines.addAll(benchmark.materials(part));
             lines.sort(Comparator.comparing(Line::most).reversed().thenComparing(Line::id));
             String row = "%-36s %-12s %-18s %6s %6s%n";
@@ -90,6 +102,28 @@ final class SensitivityBenchmark {
                     () -> panels(Scenarios.KNOWLEDGE.withThresholds(file), Scenarios.CATALOGUE);
             return line(t.threshold(), t.value().toString(), t.source(), "thresholds", own, "value", plan);
         }).toList();
+    }
+
+    /** Puts what was tried under each number that nobody published, in place of what stood there. */
+    private void write(List<Line> lines) throws IOException {
+        Map<String, Line> byId = lines.stream().collect(Collectors.toMap(Line::id, l -> l));
+        List<String> text = new ArrayList<>();
+        String value = "";
+        Line at = null;
+        for (String row : Files.readAllLines(THRESHOLDS)) {
+            String[] entry = row.strip().split(": ", 2);
+            at = entry[0].equals("- threshold") ? byId.get(entry[1]) : at;
+            value = entry[0].equals("value") ? entry[1].replace("\"", "") : value;
+            if (!entry[0].equals("tried")) {
+                text.add(row);
+            }
+            if (entry[0].equals("checked") && Source.MARKS.contains(at.source)) {
+                text.add("    tried: " + PRINTED.apply(moved(value, -1) + " to " + moved(value, 1)) + "; "
+                        + (at.most() < 1 ? "no panel" : at.most() == 1 ? "1 panel" : at.most() + " panels")
+                        + " of " + today.size() + (at.most() > 1 ? " change" : " changes"));
+            }
+        }
+        Files.write(THRESHOLDS, text);
     }
 
     private List<Line> materials(String part) {
@@ -140,7 +174,8 @@ final class SensitivityBenchmark {
             throw new IllegalArgumentException("'" + written + "' is no number");
         }
         BigDecimal number = new BigDecimal(m.group(1));
-        BigDecimal step = m.group(2).equals(" degC") ? KELVIN : number.signum() == 0 ? BigDecimal.ONE
+        BigDecimal step = m.group(2).equals(" degC") ? KELVIN
+                : number.signum() == 0 && m.group(2).isEmpty() ? BigDecimal.ONE
                 : number.abs().multiply(BigDecimal.valueOf(STEP));
         BigDecimal then = number.add(step.multiply(BigDecimal.valueOf(way)), MathContext.DECIMAL64);
         return (m.group(2).equals(" %") ? then.min(WHOLE) : then).toPlainString() + m.group(2);
