@@ -178,7 +178,8 @@ final class SensitivityBenchmark {
                 : number.signum() == 0 && m.group(2).isEmpty() ? BigDecimal.ONE
                 : number.abs().multiply(BigDecimal.valueOf(STEP));
         BigDecimal then = number.add(step.multiply(BigDecimal.valueOf(way)), MathContext.DECIMAL64);
-        return (m.group(2).equals(" %") ? then.min(WHOLE) : then).toPlainString() + m.group(2);
+        BigDecimal ended = m.group(2).equals(" %") ? then.min(WHOLE) : then;
+        return ended.stripTrailingZeros().toPlainString() + m.group(2);
     }
 
     private List<JsonNode> elements(String list) {
