@@ -10,7 +10,6 @@ import java.util.Set;
 import unthrum.facts.Bay;
 import unthrum.facts.Place;
 import unthrum.facts.Setting;
-import unthrum.knowledge.Knowledge;
 import unthrum.material.Layer;
 import unthrum.material.Material;
 import unthrum.physics.ThirdOctave;
@@ -27,7 +26,6 @@ public final class PanelAccount {
     private final VehicleAccount vehicle;
     private final PanelAmounts amounts;
     private final Set<Place> closed;
-    private final double heatError;
     private final boolean borders;
     private final Map<Way, Double> factors = new LinkedHashMap<>();
     private final double[] shaking = new double[ThirdOctave.HEARD.size()];
@@ -35,11 +33,10 @@ public final class PanelAccount {
     private final Map<Place, Double> bays = new HashMap<>();
     private Double shut;
 
-    PanelAccount(VehicleAccount vehicle, PanelAmounts amounts, Set<Place> closed, Knowledge knowledge) {
+    PanelAccount(VehicleAccount vehicle, PanelAmounts amounts, Set<Place> closed) {
         this.vehicle = vehicle;
         this.amounts = amounts;
         this.closed = closed;
-        this.heatError = knowledge.number("usual/heat-flow-error");
         this.borders = VehicleAccount.borders(amounts.panel());
         for (Way way : vehicle.ways()) {
             double factor = borders ? way.weight() / vehicle.total(way) : 0;
@@ -176,14 +173,8 @@ public final class PanelAccount {
     private double share(Way way, Layup layup, Sureness how) {
         double bare = amount(way, Layup.NOTHING, Set.of(), how);
         double share = bare == 0 ? 0 : 1 - amount(way, layup, closed, how) / bare;
-        return switch (way.kind()) {
-            case SHAKEN, AIRBORNE -> share;
-            case HEAT_IN, HEAT_OUT, WETNESS -> share * switch (how) {
-                case LEAST -> 1 - heatError;
-                case ABOUT -> 1;
-                case MOST -> 1 + heatError;
-            };
-        };
+        return way.sound().isPresent() || how == Sureness.ABOUT || way.kind() == Way.Kind.WETNESS ? share
+                : share * (1 + (how == Sureness.LEAST ? -1 : 1) * amounts.heatError(way.kind(), layup));
     }
 
     /** Whether the layers on it count for the people inside at all. */

@@ -71,8 +71,17 @@ final class PanelAmounts {
                     * airborne(s.airborne(), layup, closed, how)).orElse(0.0);
             case HEAT_IN -> heat.summer(withoutDamping(layup)).orElse(0);
             case HEAT_OUT -> heat.winter(withoutDamping(layup)).orElse(0);
-            case WETNESS -> heat.wet(withoutDamping(layup)).orElse(0);
+            case WETNESS -> how == Sureness.ABOUT ? heat.wet(withoutDamping(layup)).orElse(0)
+                    : heat.told() ? panel.area() * heat.wet(Stack.of(panel, withoutDamping(layup)))
+                            .map(w -> how == Sureness.LEAST ? w.hours().high() : w.hours().low()).orElse(0.0) : 0;
         };
+    }
+
+    /** Share by which a heat flow through the panel may be off either way. */
+    double heatError(Way.Kind kind, Layup layup) {
+        HeatGain.Flows flows = kind == Way.Kind.HEAT_OUT ? heat.winter() : heat.summer().orElse(null);
+        List<Stack> strips = Stack.of(panel, withoutDamping(layup));
+        return flows == null || flows.mean(strips).isEmpty() ? 0 : flows.error(strips);
     }
 
     /** Layers but damping: a damping patch is no insulation. */

@@ -146,6 +146,6 @@ public final class VehicleAccount {
 
     /** @param closed the openings that are closed when the layers lie */
     public PanelAccount panel(PanelFacts facts, Set<Place> closed) {
-        return new PanelAccount(this, new PanelAmounts(knowledge, vehicle, facts), closed, knowledge);
+        return new PanelAccount(this, new PanelAmounts(knowledge, vehicle, facts), closed);
     }
 }

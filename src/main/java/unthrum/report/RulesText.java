@@ -95,7 +95,8 @@ public final class RulesText {
         entries.add("source", knowledge.sourceTitle(card.source()));
         List<String> text = text(card, source);
         thresholds(text).forEach(t -> entries.add("numbers", t.threshold() + " = " + t.value() + ": "
-                + t.meaning() + " (" + knowledge.sourceTitle(t.source()) + "; checked " + t.checked() + ")"));
+                + t.meaning() + " (" + knowledge.sourceTitle(t.source())
+                + t.tried().map(tried -> "; tried " + tried).orElse("") + "; checked " + t.checked() + ")"));
         entries.print(page, 0, LABELS);
         page.blank();
         text.forEach(page::verbatim);

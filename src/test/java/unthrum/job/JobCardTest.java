@@ -210,13 +210,13 @@ class JobCardTest {
         }
 
         @Test
-        @DisplayName("contact adhesive flashes off for 5 to 15 minutes (from memory), and what is not glued waits for nothing")
+        @DisplayName("contact adhesive flashes off for 5 to 15 minutes (data sheets), and what is not glued waits for nothing")
         void flashOff() {
             JobCard card = card("shell-pickup");
             Pause pause = card.steps().get(index(card, "barrier, floor")).pauses().get(0);
             assertThat(pause.least()).hasValue(300);
             assertThat(pause.most()).hasValue(900);
-            assertThat(pause.sources()).containsExactly("from-memory");
+            assertThat(pause.sources()).containsExactly("data-contact-adhesive");
             assertThat(card.steps()).filteredOn(s -> s.kind().lays() && !s.supplies().glued())
                     .allSatisfy(s -> assertThat(s.pauses()).isEmpty());
             assertThat(card.steps().get(index(card, "barrier, floor")).consumables())
