@@ -40,7 +40,7 @@ final class Dampers {
     }
 
     /** One bay's patch. */
-    private record Treated(Patch patch, double gain, double trade, double worth, double mass) {
+    private record Treated(Patch patch, double gain, double trade, double worth, double unpaid, double mass) {
     }
 
     /**
@@ -94,7 +94,8 @@ final class Dampers {
         Laid alone = new Laid(material, List.of(patch));
         double gain = gain(cover, material, bay, patch.coverage());
         double trade = worth.trade(bay, candidates.wanted().get(Layer.DAMPING).get(want));
-        return new Treated(patch, gain, trade, gain + trade - worth.cost(alone), alone.mass());
+        return new Treated(patch, gain, trade, gain + trade - worth.cost(alone),
+                gain + trade - worth.burden(alone), alone.mass());
     }
 
     private double gain(Layup cover, Material material, Bay bay, double coverage) {
@@ -113,7 +114,7 @@ final class Dampers {
             Patch patch = sheet.patches().get(i);
             WeighedWant want = candidates.wanted().get(Layer.DAMPING).get(i);
             Treated whole = treated(cover, sheet.material(), patch, i);
-            if (want.isForSafety() || whole.worth > 0 && isTold(whole, cover)) {
+            if (want.isForSafety() || whole.unpaid > 0 && isTold(whole, cover)) {
                 parts.add(new Options.Part(patch, want.isForSafety(), pieces(cover, sheet.material(), patch, i)));
             }
         }
@@ -124,7 +125,7 @@ final class Dampers {
         return IntStream.rangeClosed(1, PIECES).mapToObj(n -> {
             double part = (double) n / PIECES;
             return treated(cover, material, new Patch(patch.place(), patch.coverage() * part, patch.area() * part), want)
-                    .worth;
+                    .unpaid;
         }).toList();
     }
 }

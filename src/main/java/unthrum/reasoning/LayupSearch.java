@@ -54,8 +54,12 @@ final class LayupSearch {
         }
     }
 
-    /** Covering layers, with what they bring by themselves. */
-    record Cover(Layup layup, double gain, double trade, double worth) {
+    /**
+     * Covering layers, with what they bring by themselves.
+     *
+     * @param unpaid their worth if they cost no money
+     */
+    record Cover(Layup layup, double gain, double trade, double worth, double unpaid) {
     }
 
     LayupSearch(Case panel, List<WeighedWant> wants, PanelAccount account, Knowledge knowledge, Catalogue catalogue) {
@@ -98,12 +102,15 @@ final class LayupSearch {
     private Cover cover(Layup layup) {
         double trade = 0;
         double cost = 0;
+        double burden = 0;
         for (Laid laid : layup.layers()) {
             trade += worth.trade(laid);
-            cost += worth.cost(laid) + alike * candidates.unloved(laid.material());
+            double unloved = alike * candidates.unloved(laid.material());
+            cost += worth.cost(laid) + unloved;
+            burden += worth.burden(laid) + unloved;
         }
         double gain = layup.isEmpty() ? 0 : account.gain(layup);
-        return new Cover(layup, gain, trade, gain + trade - cost);
+        return new Cover(layup, gain, trade, gain + trade - cost, gain + trade - burden);
     }
 
     /** The cover bare of damping, and with each damping sheet that is worth it. */

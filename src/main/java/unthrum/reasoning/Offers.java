@@ -24,7 +24,7 @@ record Offers(List<LayupSearch.Cover> covers, Candidates candidates, Limits limi
         List<Options.Offer> offers = new ArrayList<>();
         for (LayupSearch.Cover cover : kept()) {
             boolean safe = safe(cover) == most;
-            if (!cover.layup().isEmpty() && (cover.worth() > 0 && cover.gain() >= 0 || most > 0 && safe)) {
+            if (!cover.layup().isEmpty() && (cover.unpaid() > 0 && cover.gain() >= 0 || most > 0 && safe)) {
                 offers.add(offer(cover, Optional.empty(), safe));
             }
             for (Laid sheet : candidates.of(Layer.DAMPING)) {
@@ -39,7 +39,7 @@ record Offers(List<LayupSearch.Cover> covers, Candidates candidates, Limits limi
     }
 
     private Options.Offer offer(LayupSearch.Cover cover, Optional<Options.Damped> damping, boolean safe) {
-        return new Options.Offer(cover.layup().layers(), cover.worth(), damping, safe);
+        return new Options.Offer(cover.layup().layers(), cover.unpaid(), damping, safe);
     }
 
     private int safe(LayupSearch.Cover cover) {

@@ -29,8 +29,16 @@ final class Worth {
 
     /** What a layer's mass and money would have to bring; what safety or other layers need is not asked. */
     double cost(Laid laid) {
-        return protects(laid.layer()) || laid.layer() == Layer.HEAT_SHIELD ? 0
-                : perKilogram * laid.mass() + perMoney * laid.price();
+        return burden(laid) + (isAsked(laid.layer()) ? perMoney * laid.price() : 0);
+    }
+
+    /** The same for its mass alone: what is shared among panels is paid by the pack, or lies on the shelf. */
+    double burden(Laid laid) {
+        return isAsked(laid.layer()) ? perKilogram * laid.mass() : 0;
+    }
+
+    private static boolean isAsked(Layer layer) {
+        return !protects(layer) && layer != Layer.HEAT_SHIELD;
     }
 
     /**
