@@ -197,7 +197,8 @@ public final class HeatGain {
             double face = path(strip).coldest(flow.get());
             double factor = Moisture.temperatureFactor(face, vehicle.coldest(), vehicle.indoor()).orElse(1);
             double fall = Math.max(0, Math.min(1, 1 - factor));
-            sum += strip.share() * Condensation.hours(fall, season, vehicle.indoor(), vehicle.dewPoint() + damper, spread);
+            double dewPoint = vehicle.dewPoint() + damper;
+            sum += strip.share() * Condensation.hours(fall, season, vehicle.indoor(), dewPoint, spread);
         }
         return OptionalDouble.of(sum);
     }

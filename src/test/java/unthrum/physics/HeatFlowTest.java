@@ -38,6 +38,22 @@ class HeatFlowTest {
             assertThat(flow.flow()).isCloseTo(10 * expected, within(10 * tolerance));
         }
 
+        @ParameterizedTest(name = "{0}: {4} °C")
+        @CsvFileSource(resources = "faces.csv", numLinesToSkip = 1)
+        @DisplayName("have the published temperatures at their faces")
+        void faces(String id, double outside, double inside, String layers, String expected, double tolerance) {
+            List<Solid> solids = Arrays.stream(layers.split(" ")).map(HeatFlowTest::solid).toList();
+            double[] faces = Arrays.stream(expected.split(" ")).mapToDouble(Double::parseDouble).toArray();
+
+            List<Double> found = UsualSurfaces.through(solids, HeatDirection.HORIZONTAL, outside, inside).orElseThrow()
+                    .faces();
+
+            assertThat(found).hasSize(faces.length);
+            for (int i = 0; i < faces.length; i++) {
+                assertThat(found.get(i)).isCloseTo(faces[i], within(tolerance));
+            }
+        }
+
         @Test
         @DisplayName("share the fall of temperature by their resistances: 10 mm foam under a roof at 78.94 °C sol-air")
         void interfaces() {
