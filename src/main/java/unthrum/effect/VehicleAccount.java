@@ -112,6 +112,10 @@ public final class VehicleAccount {
         return weights;
     }
 
+    VehicleEffect.Least least() {
+        return new VehicleEffect.Least(knowledge.number("worth/kilogram"), knowledge.number("worth/money"));
+    }
+
     Meter meter(Aim aim) {
         return knowledge.aim(aim).measuredBy();
     }

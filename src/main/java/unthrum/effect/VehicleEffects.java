@@ -55,7 +55,7 @@ final class VehicleEffects {
 
     VehicleEffect effect() {
         List<AimGain> gains = new AimGains(survey, account, panels).all();
-        return new VehicleEffect(load(), gains, next(gains));
+        return new VehicleEffect(load(), gains, next(gains), account.least());
     }
 
     private Load load() {

@@ -41,6 +41,9 @@ final class EffectText {
         effect.next().stream().limit(FEW).forEach(n -> entries.add("next", English.capital(Words.of(n.aim())) + ": "
                 + n.panel() + " now gives " + Amounts.share(n.share()) + " of what is left"
                 + (n.treated() ? "" : ", and it is bare") + "."));
+        entries.add("enough", "A kilogram more must take " + GainWords.share(effect.least().kilogram())
+                + " and a unit of money more " + GainWords.share(effect.least().money()) + " " + GainWords.ALL
+                + "; what takes less is left out.");
         entries.add("mass", load(effect.load()));
         entries.print(page, 0, LABELS);
         page.paragraph(0, "Computed for the surveyed panels alone; what comes another way stays, so none of this is a "
