@@ -138,7 +138,8 @@ final class BeadedWholes {
     private double height(Surveyed bead, boolean stiff) {
         double most = TALLEST * bead.width;
         if (bead.height.isEmpty()) {
-            return Math.min(most, knowledge.number(stiff ? "usual/tall-bead" : "usual/low-bead"));
+            double usual = stiff ? knowledge.number("usual/tall-bead") : knowledge.number("usual/low-bead");
+            return Math.min(most, usual);
         }
         double read = bead.height.getAsDouble();
         return stiff ? Math.min(most, read + errors.beadHeight()) : Math.max(read / 2, read - errors.beadHeight());

@@ -14,8 +14,8 @@ record ReadingErrors(double gauge, double size, double rise, double beadHeight) 
     private static final double MOST = 0.2;
 
     static ReadingErrors of(Knowledge knowledge) {
-        return new ReadingErrors(knowledge.number("reading/gauge"), knowledge.number("reading/size"),
-                knowledge.number("reading/rise"), knowledge.number("reading/bead-height"));
+        return new ReadingErrors(knowledge.number("usual/gauge-error"), knowledge.number("usual/size-error"),
+                knowledge.number("usual/rise-error"), knowledge.number("usual/bead-height-error"));
     }
 
     Sheet thinner(Sheet sheet) {

@@ -16,12 +16,15 @@ final class CalculiX {
     private final Bay bay;
     private final int across;
     private final int up;
+    /** Places and heights of the lines of nodes across a pressed section; empty where the bay is evenly curved. */
+    private final double[][] section;
 
-    private CalculiX(Sheet sheet, Bay bay, int across, int up) {
+    private CalculiX(Sheet sheet, Bay bay, int across, int up, double[][] section) {
         this.sheet = sheet;
         this.bay = bay;
         this.across = across;
         this.up = up;
+        this.section = section;
     }
 
     static boolean isInstalled() {
@@ -40,7 +43,19 @@ final class CalculiX {
     /** The lowest frequencies, Hz, with that many elements along the length and the width. */
     static List<Double> frequencies(Path folder, Sheet sheet, Bay bay, Support support, int across, int up)
             throws IOException, InterruptedException {
-        String deck = new CalculiX(sheet, bay, across, up).write(support);
+        return solve(folder, new CalculiX(sheet, bay, across, up, new double[0][]).write(support));
+    }
+
+    /**
+     * The same for a flat bay with a pressed section all along its length: places and heights of the lines of nodes,
+     * corners and mid-sides in turn. Hold the edges in their plane.
+     */
+    static List<Double> pressed(Path folder, Sheet sheet, Bay bay, Support support, int across, double[][] section)
+            throws IOException, InterruptedException {
+        return solve(folder, new CalculiX(sheet, bay, across, section.length / 2, section).write(support));
+    }
+
+    private static List<Double> solve(Path folder, String deck) throws IOException, InterruptedException {
         Files.writeString(folder.resolve("panel.inp"), deck);
         Process process = new ProcessBuilder("ccx", "panel")
                 .directory(folder.toFile())
@@ -94,7 +109,7 @@ final class CalculiX {
                     double s = bay.length() * (i / (2.0 * across) - 0.5);
                     double t = bay.width() * (j / (2.0 * up) - 0.5);
                     double[] x = arc(s, bay.lengthCurvature());
-                    double[] y = arc(t, bay.widthCurvature());
+                    double[] y = section.length > 0 ? section[j] : arc(t, bay.widthCurvature());
                     line("%d,%.9e,%.9e,%.9e", node(i, j), x[0], y[0], x[1] + y[1]);
                 }
             }
