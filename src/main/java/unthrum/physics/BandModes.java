@@ -28,9 +28,6 @@ public final class BandModes {
     /** Headings over a quarter turn. */
     private static final int HEADINGS = 12;
 
-    /** Cover is computed for these shares of a bay, and runs straight between them. */
-    private static final double[] LEVELS = {0, 0.125, 0.25, 0.5, 0.75, 1};
-
     private final Skin skin;
     private final Bay bay;
     private final double critical;
@@ -167,7 +164,7 @@ public final class BandModes {
         private final DampingLayer layer;
         private final DoubleFunction<Viscoelastic> core;
         private final double mass;
-        private final Level[] levels = new Level[LEVELS.length];
+        private final Level[] levels = new Level[Cover.LEVELS.length];
 
         private Damped(DampingLayer layer, DoubleFunction<Viscoelastic> core, double mass) {
             this.layer = layer;
@@ -187,12 +184,9 @@ public final class BandModes {
          *     does
          */
         public double[] power(double coverage, double otherMass, double bareLossFactor, boolean radiationCounted) {
-            int above = 1;
-            while (above < LEVELS.length - 1 && LEVELS[above] < coverage) {
-                above++;
-            }
-            double t = layer == null ? 0 : (coverage - LEVELS[above - 1]) / (LEVELS[above] - LEVELS[above - 1]);
-            Level from = t == 0 && layer == null ? levels[0] : level(above - 1);
+            int above = Cover.above(coverage);
+            double t = layer == null ? 0 : Cover.between(above, coverage);
+            Level from = layer == null ? levels[0] : level(above - 1);
             Level to = t == 0 ? from : level(above);
             double[] power = new double[ThirdOctave.HEARD.size()];
             for (int i = 0; i < lines.size(); i++) {
@@ -212,13 +206,13 @@ public final class BandModes {
             return from[i] * (1 - t) + to[i] * t;
         }
 
-        /** A larger patch can be cut into pieces that do what smaller ones do, so it never does less. */
+        /** More cover never does less, see {@link Cover}. */
         private Level level(int index) {
             if (levels[index] == null) {
                 Level less = level(index - 1);
                 Level level = new Level(lines.size());
                 for (int i = 0; i < lines.size(); i++) {
-                    level.fill(i, lines.get(i), this, LEVELS[index]);
+                    level.fill(i, lines.get(i), this, Cover.LEVELS[index]);
                     level.loss[i] = Math.max(level.loss[i], less.loss[i]);
                     level.stored[i] = Math.max(level.stored[i], less.stored[i]);
                 }

@@ -106,6 +106,7 @@ class KnowledgeFilesTest {
             KNOWLEDGE.thresholds().forEach(t -> cited.add(t.source()));
             KNOWLEDGE.assumptions().forEach(a -> cited.add(a.source()));
             Catalogue.load().all().forEach(m -> cited.addAll(m.published().values()));
+            Catalogue.load().all().forEach(m -> m.damping().ifPresent(d -> cited.add(d.shift().source())));
             assertThat(KNOWLEDGE.sources()).allSatisfy(s -> assertThat(cited).contains(s.source()));
         }
 

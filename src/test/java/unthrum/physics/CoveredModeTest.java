@@ -59,10 +59,6 @@ class CoveredModeTest {
                 .filter(k -> row.has("loss_factor_complex" + k)).mapToObj(k -> ratio(row, k))).toList();
         assertThat(shareWithin(ratios, 1.7)).isGreaterThan(0.9);
         assertThat(shareWithin(ratios, 1.25)).isGreaterThan(0.5);
-        System.out.printf("%d modes 2-6, loss factor within 1.25, 1.4, 1.7: %.2f %.2f %.2f; frequency %.2f to %.2f%n",
-                ratios.size(), shareWithin(ratios, 1.25), shareWithin(ratios, 1.4), shareWithin(ratios, 1.7),
-                ratios.stream().mapToDouble(Ratio::frequency).min().orElseThrow(),
-                ratios.stream().mapToDouble(Ratio::frequency).max().orElseThrow());
     }
 
     private static double shareWithin(List<Ratio> ratios, double factor) {
