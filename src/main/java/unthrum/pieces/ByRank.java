@@ -34,7 +34,7 @@ final class ByRank {
     private static int rank(List<Ranked> ranking, CutPiece piece) {
         for (int i = 0; i < ranking.size(); i++) {
             Ranked r = ranking.get(i);
-            if (r.place().equals(piece.place()) && r.layer() == piece.material().layer()) {
+            if (r.place().equals(piece.place()) && r.has(piece.material().layer())) {
                 return i;
             }
         }

@@ -1,18 +1,22 @@
 package unthrum.plan;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
-import java.util.TreeSet;
+import java.util.Map;
 import java.util.stream.IntStream;
-import unthrum.plan.SharingProblem.Choice;
+import unthrum.plan.SharingProblem.Damping;
 import unthrum.plan.SharingProblem.Goods;
+import unthrum.plan.SharingProblem.Offer;
 import unthrum.plan.SharingProblem.Part;
+import unthrum.plan.SharingProblem.Room;
+import unthrum.plan.SharingProblem.Take;
 
 /**
- * Leaves out materials that another one beats everywhere: wherever the one may lie the other may too, is worth as much,
- * is no thicker and no heavier, and any amount of it costs no more. Exchanging them never makes a plan worse, so the
- * search loses nothing. What lies on the shelf always stays.
+ * Leaves out what another one beats whatever else is laid, so that the search loses nothing. An offer is out when
+ * another of the same panel is worth as much at every number of pieces, takes no more of any material, is no heavier
+ * and no thicker. A material is out when another beats it everywhere: a pack holds as much for no more money, and for
+ * every offer with the one there is as good an offer with the other in its stead. What lies on the shelf always stays.
  */
 final class Dominance {
 
@@ -23,39 +27,93 @@ final class Dominance {
     }
 
     static SharingProblem pruned(SharingProblem problem) {
-        Dominance dominance = new Dominance(problem);
-        TreeSet<Integer> out = new TreeSet<>();
-        for (int g = 0; g < problem.goods().size(); g++) {
-            int goods = g;
-            boolean beaten = IntStream.range(0, problem.goods().size()).filter(o -> o != goods && !out.contains(o))
-                    .anyMatch(o -> dominance.beats(o, goods));
-            if (beaten) {
-                out.add(g);
-            }
+        SharingProblem few = offersPruned(problem);
+        for (int g = 0; g < few.goods().size(); g++) {
+            few = new Dominance(few).withoutBeaten(g);
         }
-        List<Choice> kept = problem.choices().stream().filter(c -> !out.contains(c.goods())).toList();
-        return new SharingProblem(problem.rooms(), new ArrayList<>(kept), problem.goods(), problem.bounds());
+        return few;
+    }
+
+    private static SharingProblem offersPruned(SharingProblem problem) {
+        return new SharingProblem(problem.rooms().stream().map(room -> {
+            List<Offer> kept = new ArrayList<>();
+            for (Offer offer : room.offers()) {
+                if (kept.stream().noneMatch(k -> beats(k, offer, -1, -1))) {
+                    kept.removeIf(k -> beats(offer, k, -1, -1));
+                    kept.add(offer);
+                }
+            }
+            return with(room, kept);
+        }).toList(), problem.goods(), problem.bounds());
+    }
+
+    private static Room with(Room room, List<Offer> offers) {
+        return new Room(room.panel(), room.roof(), room.mass(), room.required(), offers, room.holes());
+    }
+
+    private SharingProblem withoutBeaten(int goods) {
+        boolean closes = problem.rooms().stream().flatMap(r -> r.holes().stream()).anyMatch(h -> h.goods() == goods);
+        boolean stays = closes || problem.goods().get(goods).shelf() > 0
+                || IntStream.range(0, problem.goods().size()).noneMatch(o -> o != goods && beats(o, goods));
+        return stays ? problem : new SharingProblem(problem.rooms().stream()
+                .map(r -> with(r, r.offers().stream().filter(o -> !uses(o, goods)).toList())).toList(),
+                problem.goods(), problem.bounds());
     }
 
     private boolean beats(int better, int worse) {
         Goods a = problem.goods().get(better);
         Goods b = problem.goods().get(worse);
-        return b.shelf() == 0 && a.price() <= b.price() && a.pack() >= b.pack()
-                && problem.choices().stream().filter(c -> c.goods() == worse).allMatch(c -> beats(better, c));
+        return a.material().layer() == b.material().layer() && a.price() <= b.price() && a.pack() >= b.pack()
+                && problem.rooms().stream().allMatch(room -> room.offers().stream().filter(o -> uses(o, worse))
+                        .allMatch(o -> room.offers().stream()
+                                .anyMatch(other -> !uses(other, worse) && beats(other, o, better, worse))));
     }
 
-    private boolean beats(int better, Choice worse) {
-        Optional<Choice> other = problem.choices().stream().filter(c -> c.goods() == better && c.room() == worse.room()
-                && c.layer() == worse.layer() && !c.isAlone()).findFirst();
-        return other.isPresent() && other.get().thickness() <= worse.thickness()
-                && other.get().parts().size() == worse.parts().size()
-                && IntStream.range(0, worse.parts().size())
-                        .allMatch(i -> beats(other.get().parts().get(i), worse.parts().get(i)));
+    private static boolean uses(Offer offer, int goods) {
+        return offer.damping().goods() == goods || offer.cover().stream().anyMatch(t -> t.goods() == goods);
     }
 
-    private static boolean beats(Part better, Part worse) {
-        return better.steps().size() == worse.steps().size() && IntStream.rangeClosed(1, worse.steps().size())
-                .allMatch(n -> better.at(n).worth() >= worse.at(n).worth()
-                        && better.at(n).mass() <= worse.at(n).mass() && better.at(n).area() <= worse.at(n).area());
+    /** Whether an offer is as good as another, were the better goods laid there in the worse one's stead. */
+    private static boolean beats(Offer better, Offer worse, int goods, int instead) {
+        return better.thickness() <= worse.thickness() && mass(better) <= mass(worse)
+                && takesNoMore(better, worse, goods, instead)
+                && dampsAsWell(better, worse, worse.damping().goods() == instead ? goods : worse.damping().goods());
+    }
+
+    private static long mass(Offer offer) {
+        return offer.cover().stream().mapToLong(Take::mass).sum();
+    }
+
+    private static boolean takesNoMore(Offer better, Offer worse, int goods, int instead) {
+        Map<Integer, Long> areas = new HashMap<>();
+        worse.cover().forEach(t -> areas.merge(t.goods() == instead ? goods : t.goods(), t.area(), Long::sum));
+        return better.cover().stream().allMatch(t -> t.area() <= areas.getOrDefault(t.goods(), 0L));
+    }
+
+    /** Pieces are held against as many pieces; a better offer without damping against all that the worse one's brings. */
+    private static boolean dampsAsWell(Offer better, Offer worse, int goods) {
+        Damping a = better.damping();
+        Damping b = worse.damping();
+        long more = better.worth() - worse.worth();
+        if (b.parts().isEmpty() || a.parts().isEmpty()) {
+            return a.parts().stream().noneMatch(Part::required) && more + b.parts().stream().mapToLong(p ->
+                    Math.min(0, p.steps().stream().mapToLong(s -> -s.worth()).min().orElseThrow())).sum() >= 0;
+        }
+        return a.goods() == goods && a.parts().size() == b.parts().size()
+                && IntStream.range(0, a.parts().size()).allMatch(j -> isNoHeavier(a.parts().get(j), b.parts().get(j)))
+                && more + IntStream.range(0, a.parts().size())
+                        .mapToLong(j -> least(a.parts().get(j), b.parts().get(j))).sum() >= 0;
+    }
+
+    private static boolean isNoHeavier(Part a, Part b) {
+        return a.steps().size() == b.steps().size() && (b.required() || !a.required())
+                && IntStream.rangeClosed(1, a.steps().size()).allMatch(n -> a.at(n).area() <= b.at(n).area()
+                        && a.at(n).mass() <= b.at(n).mass());
+    }
+
+    /** What the one is worth more than the other at the number of pieces where that is least. */
+    private static long least(Part a, Part b) {
+        return IntStream.rangeClosed(b.required() ? b.steps().size() : 0, a.steps().size())
+                .mapToLong(n -> a.at(n).worth() - b.at(n).worth()).min().orElseThrow();
     }
 }

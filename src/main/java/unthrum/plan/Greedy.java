@@ -3,9 +3,14 @@ package unthrum.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import unthrum.plan.SharingProblem.Bounds;
-import unthrum.plan.SharingProblem.Choice;
-import unthrum.plan.SharingProblem.Part;
+import unthrum.plan.SharingProblem.Hole;
+import unthrum.plan.SharingProblem.Offer;
+import unthrum.plan.SharingProblem.Room;
+import unthrum.plan.SharingProblem.Use;
 
 /**
  * Shares by rank alone: what safety asks for, then always what brings most, as long as it fits. The exact search
@@ -14,73 +19,115 @@ import unthrum.plan.SharingProblem.Part;
 final class Greedy {
 
     private final SharingProblem problem;
-    private final List<int[]> ranked = new ArrayList<>();
+    private final List<Claim> ranked = new ArrayList<>();
     private Allotment allotment;
+
+    /** An offer on a panel, or a hole of it. */
+    private record Claim(int room, int offer, int hole, long worth) {
+    }
 
     private Greedy(SharingProblem problem) {
         this.problem = problem;
         this.allotment = Allotment.nothing(problem);
-        for (int i = 0; i < problem.choices().size(); i++) {
-            for (int j = 0; j < problem.choices().get(i).parts().size(); j++) {
-                ranked.add(new int[] {i, j});
+        for (int room = 0; room < problem.rooms().size(); room++) {
+            Room of = problem.rooms().get(room);
+            for (int i = 0; i < of.offers().size(); i++) {
+                ranked.add(new Claim(room, i, -1, of.offers().get(i).worth(of.offers().get(i).whole())));
+            }
+            for (int h = 0; h < of.holes().size(); h++) {
+                ranked.add(new Claim(room, Allotment.BARE, h, of.holes().get(h).worth()));
             }
         }
-        ranked.sort(Comparator.comparingLong((int[] at) -> -part(at).whole().worth())
-                .thenComparingLong(at -> problem.goodsOf(choice(at)).shelf() > 0 ? 0 : 1)
-                .thenComparingInt(at -> at[0]).thenComparingInt(at -> at[1]));
+        ranked.sort(Comparator.comparingLong(Claim::worth).reversed());
     }
 
     static Allotment share(SharingProblem problem) {
         Greedy greedy = new Greedy(problem);
-        Bounds free = new Bounds(SharingProblem.FREE, SharingProblem.FREE, SharingProblem.FREE);
-        greedy.fill(free, true);
-        greedy.fill(problem.bounds().atLeast(greedy.allotment.use()), false);
+        greedy.laySafety();
+        greedy.fill(problem.bounds().atLeast(greedy.allotment.use()));
         return greedy.allotment;
     }
 
-    /** Again and again until nothing more fits: a decoupler fits only once its barrier is there. */
-    private void fill(Bounds bounds, boolean required) {
+    /** What goes least beyond the bounds, then what brings most. */
+    private void laySafety() {
+        for (int room = 0; room < problem.rooms().size(); room++) {
+            Room of = problem.rooms().get(room);
+            for (int h = 0; h < of.holes().size(); h++) {
+                allotment = of.holes().get(h).required() ? allotment.closing(room, h) : allotment;
+            }
+            if (of.required()) {
+                int at = room;
+                Allotment before = allotment;
+                allotment = IntStream.range(0, of.offers().size())
+                        .mapToObj(i -> before.with(at, i, of.offers().get(i).least())).filter(a -> a.fits(at))
+                        .min(Comparator.comparingLong(Greedy::beyond).thenComparing(Allotment::worth, Comparator.reverseOrder()))
+                        .orElseThrow();
+            }
+        }
+    }
+
+    private static long beyond(Allotment allotment) {
+        Use excess = allotment.excess();
+        return excess.money() + excess.mass() + excess.roof();
+    }
+
+    /** Again and again until nothing better fits. */
+    private void fill(Bounds bounds) {
         boolean more = true;
         while (more) {
             more = false;
-            for (int[] at : ranked) {
-                boolean due = !required || part(at).required();
-                if (due && allotment.pieces(at[0], at[1]) == 0 && !isServed(at)) {
-                    more |= lay(at, bounds, required ? part(at).steps().size() : 1);
+            for (Claim claim : ranked) {
+                Optional<Allotment> tried = claim.hole < 0
+                        ? laid(problem, allotment, claim.room, claim.offer, a -> bounds.admit(a.use())) : closed(claim, bounds);
+                if (tried.isPresent()) {
+                    allotment = tried.get();
+                    more = true;
                 }
             }
         }
     }
 
-    /** Whether another material lies there already. */
-    private boolean isServed(int[] at) {
-        Choice choice = choice(at);
-        for (int i = 0; i < problem.choices().size(); i++) {
-            Choice other = problem.choices().get(i);
-            if (i != at[0] && other.room() == choice.room() && other.layer() == choice.layer() && !other.isAlone()
-                    && allotment.lays(i)) {
-                return true;
+    private Optional<Allotment> closed(Claim claim, Bounds bounds) {
+        Hole hole = problem.rooms().get(claim.room).holes().get(claim.hole);
+        return Optional.of(claim).filter(c -> !allotment.closes(c.room, c.hole) && hole.worth() > 0)
+                .map(c -> allotment.closing(c.room, c.hole)).filter(a -> bounds.admit(a.use()));
+    }
+
+    /** As much of an offer as is admitted, where that is worth more than what lies there. */
+    static Optional<Allotment> laid(SharingProblem problem, Allotment from, int room, int index,
+                                    Predicate<Allotment> admits) {
+        Offer offer = problem.rooms().get(room).offers().get(index);
+        if (offer.worth(offer.whole()) <= from.worth(room)) {
+            return Optional.empty();
+        }
+        Predicate<Allotment> fits = a -> a.fits(room) && admits.test(a);
+        Allotment whole = from.with(room, index, offer.whole());
+        Allotment laid = fits.test(whole) ? whole : from.with(room, index, offer.least());
+        if (laid != whole) {
+            if (!fits.test(laid)) {
+                return Optional.empty();
+            }
+            for (int j : inRank(offer)) {
+                laid = pieces(laid, room, index, j, offer.part(j).steps().size(), fits);
             }
         }
-        return false;
+        return Optional.of(laid).filter(a -> a.worth(room) > from.worth(room));
     }
 
-    private boolean lay(int[] at, Bounds bounds, int least) {
-        for (int n = part(at).steps().size(); n >= least; n--) {
-            Allotment tried = allotment.with(at[0], at[1], n);
-            if (bounds.admit(tried.use()) && tried.fitsThePanels()) {
-                allotment = tried;
-                return true;
+    private static int[] inRank(Offer offer) {
+        return IntStream.range(0, offer.damping().parts().size()).boxed()
+                .sorted(Comparator.comparingLong(j -> -offer.part(j).whole().worth())).mapToInt(j -> j).toArray();
+    }
+
+    private static Allotment pieces(Allotment from, int room, int index, int part, int most, Predicate<Allotment> fits) {
+        int[] pieces = from.pieces(room);
+        for (int n = most; n > from.pieces(room)[part]; n--) {
+            pieces[part] = n;
+            Allotment tried = from.with(room, index, pieces.clone());
+            if (fits.test(tried)) {
+                return tried;
             }
         }
-        return false;
-    }
-
-    private Choice choice(int[] at) {
-        return problem.choices().get(at[0]);
-    }
-
-    private Part part(int[] at) {
-        return choice(at).parts().get(at[1]);
+        return from;
     }
 }

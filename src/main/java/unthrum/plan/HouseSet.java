@@ -8,71 +8,106 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import unthrum.material.Layer;
-import unthrum.material.Material;
 import unthrum.effect.Laid;
 import unthrum.effect.Layup;
+import unthrum.material.Figures;
+import unthrum.material.Layer;
+import unthrum.material.Material;
+import unthrum.reasoning.Options;
 import unthrum.reasoning.PanelAdvice;
 
 /**
- * The few materials that a whole job is done with. Of the layups that serve a panel alike the one is taken that uses
- * what most other panels can use too: of each kind of layer first the material that can cover the most area, then the
- * one that covers the most of the rest, and so on.
+ * The few materials that a whole job is done with. Of the layups that serve a panel alike the cheapest tells which
+ * layers it takes; of those with these layers the one is taken that uses what most other panels can use too: of each
+ * kind of layer first the material that can cover the most area, then the one that covers the most of the rest, and so
+ * on.
  */
 final class HouseSet {
 
+    private static final Comparator<Layup> CHEAPEST = Comparator.comparingDouble(Layup::price)
+            .thenComparingDouble(Layup::mass).thenComparingDouble(Layup::thickness)
+            .thenComparing(l -> l.layers().stream().map(Laid::material).toList(), HouseSet::byFigures);
+
     private final Map<Layer, List<Material>> ranked = new EnumMap<>(Layer.class);
 
-    private HouseSet(List<PanelAdvice> advice) {
+    private HouseSet(List<List<Layup>> alike) {
         for (Layer layer : Layer.values()) {
-            ranked.put(layer, rank(layer, advice));
+            ranked.put(layer, rank(layer, alike));
         }
     }
 
     /** The same advice with as few materials as do as well. */
-    static List<PanelAdvice> settle(List<PanelAdvice> advice) {
-        HouseSet house = new HouseSet(advice);
-        return advice.stream().map(house::settle).toList();
+    static List<PanelAdvice> settle(List<PanelAdvice> advice, AlikeOffers alike) {
+        List<List<Layup>> layups = advice.stream().map(p -> sameLayers(p, alike)).toList();
+        HouseSet house = new HouseSet(layups);
+        List<PanelAdvice> settled = new ArrayList<>();
+        for (int i = 0; i < advice.size(); i++) {
+            PanelAdvice panel = advice.get(i);
+            settled.add(layups.get(i).stream().min(Comparator.comparingInt((Layup l) -> house.rank(l)).thenComparing(CHEAPEST))
+                    .map(panel::with).orElse(panel));
+        }
+        return settled;
     }
 
-    private PanelAdvice settle(PanelAdvice panel) {
-        return panel.options().alike().stream().min(Comparator.comparingInt(this::rank)).map(panel::with).orElse(panel);
+    /** The layups that serve a panel alike, of the same layers as the cheapest of them; none where it gets none. */
+    static List<Layup> sameLayers(PanelAdvice panel, AlikeOffers alike) {
+        List<Options.Offer> offers = panel.options().offers();
+        boolean safety = offers.stream().anyMatch(Options.Offer::safe);
+        List<Layup> layups = panel.layup().isEmpty() ? List.of()
+                : alike.of(offers.stream().filter(o -> o.safe() || !safety).toList()).stream()
+                        .map(Options.Offer::layup).toList();
+        return layups.stream().min(CHEAPEST).map(cheapest -> layups.stream()
+                .filter(l -> layers(l).equals(layers(cheapest))).toList()).orElse(List.of());
+    }
+
+    private static List<Layer> layers(Layup layup) {
+        return layup.layers().stream().map(Laid::layer).toList();
+    }
+
+    private static int byFigures(List<Material> some, List<Material> others) {
+        for (int i = 0; i < Math.min(some.size(), others.size()); i++) {
+            int order = Figures.ORDER.compare(some.get(i), others.get(i));
+            if (order != 0) {
+                return order;
+            }
+        }
+        return some.size() - others.size();
     }
 
     private int rank(Layup layup) {
         return layup.layers().stream().mapToInt(l -> ranked.get(l.layer()).indexOf(l.material())).sum();
     }
 
-    private static List<Material> rank(Layer layer, List<PanelAdvice> advice) {
-        List<PanelAdvice> rest = new ArrayList<>(advice);
+    private static List<Material> rank(Layer layer, List<List<Layup>> alike) {
+        List<List<Layup>> rest = new ArrayList<>(alike);
         List<Material> ranked = new ArrayList<>();
-        Map<Material, Double> areas = areas(layer, rest);
+        Map<Material, Long> areas = areas(layer, rest);
         while (!areas.isEmpty()) {
-            Material most = areas.entrySet().stream().max(Map.Entry.<Material, Double>comparingByValue()
-                    .thenComparing(e -> e.getKey().material(), Comparator.reverseOrder())).orElseThrow().getKey();
+            Material most = areas.entrySet().stream().min(Map.Entry.<Material, Long>comparingByValue().reversed()
+                    .thenComparing(Map.Entry::getKey, Figures.ORDER)).orElseThrow().getKey();
             ranked.add(most);
             rest.removeIf(p -> choices(layer, p).contains(most));
             areas = areas(layer, rest);
         }
-        advice.stream().flatMap(p -> choices(layer, p).stream()).distinct().filter(m -> !ranked.contains(m))
-                .sorted(Comparator.comparing(Material::material)).forEach(ranked::add);
+        alike.stream().flatMap(p -> choices(layer, p).stream()).distinct().filter(m -> !ranked.contains(m))
+                .sorted(Figures.ORDER).forEach(ranked::add);
         return ranked;
     }
 
-    /** The area that each material could cover on these panels. */
-    private static Map<Material, Double> areas(Layer layer, List<PanelAdvice> panels) {
-        Map<Material, Double> areas = new LinkedHashMap<>();
-        panels.forEach(p -> choices(layer, p).forEach(m -> areas.merge(m, area(layer, p), Double::sum)));
+    /** The area in cm² that each material could cover on these panels. */
+    private static Map<Material, Long> areas(Layer layer, List<List<Layup>> panels) {
+        Map<Material, Long> areas = new LinkedHashMap<>();
+        panels.forEach(p -> choices(layer, p).forEach(m -> areas.merge(m, area(layer, p), Long::sum)));
         return areas;
     }
 
-    private static double area(Layer layer, PanelAdvice panel) {
-        return panel.layup().of(layer).map(Laid::area).orElse(0.0);
+    private static long area(Layer layer, List<Layup> panel) {
+        return Math.round(panel.get(0).of(layer).map(Laid::area).orElse(0.0) * SharingProblem.AREA);
     }
 
-    private static Set<Material> choices(Layer layer, PanelAdvice panel) {
+    private static Set<Material> choices(Layer layer, List<Layup> panel) {
         Set<Material> choices = new HashSet<>();
-        panel.options().alike().forEach(l -> l.of(layer).map(Laid::material).ifPresent(choices::add));
+        panel.forEach(l -> l.of(layer).map(Laid::material).ifPresent(choices::add));
         return choices;
     }
 }

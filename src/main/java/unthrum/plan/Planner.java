@@ -47,7 +47,8 @@ public final class Planner {
             advice.add(advisor.advise(facts, own, survey.panels().get(i - 1).overrules().orElse(List.of())));
         }
         EffectCalculator effects = new EffectCalculator(knowledge, survey, bundles.get(0));
-        return new Sharing(survey, catalogue, effects, patience).share(bundles.get(0), vehicle, HouseSet.settle(advice));
+        return new Sharing(survey, knowledge, catalogue, effects, patience).share(bundles.get(0), vehicle,
+                HouseSet.settle(advice, new AlikeOffers(knowledge)));
     }
 
     private Map<String, List<Judgement>> judgements(List<PanelFacts> bundles) {

@@ -1,140 +1,79 @@
 package unthrum.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import unthrum.facts.Bay;
-import unthrum.facts.Limit;
+import java.util.stream.Stream;
+import unthrum.effect.Laid;
+import unthrum.effect.Patch;
 import unthrum.facts.Panel;
-import unthrum.material.Catalogue;
+import unthrum.knowledge.Knowledge;
+import unthrum.material.Figures;
 import unthrum.material.Layer;
 import unthrum.material.Material;
 import unthrum.plan.SharingProblem.Bounds;
-import unthrum.plan.SharingProblem.Choice;
+import unthrum.plan.SharingProblem.Damping;
 import unthrum.plan.SharingProblem.Goods;
+import unthrum.plan.SharingProblem.Hole;
+import unthrum.plan.SharingProblem.Offer;
 import unthrum.plan.SharingProblem.Part;
 import unthrum.plan.SharingProblem.Room;
 import unthrum.plan.SharingProblem.Step;
+import unthrum.plan.SharingProblem.Take;
 import unthrum.reading.Quantity;
 import unthrum.reasoning.Closing;
+import unthrum.reasoning.Limits;
 import unthrum.reasoning.Options;
 import unthrum.reasoning.PanelAdvice;
-import unthrum.effect.Patch;
-import unthrum.survey.Survey;
 import unthrum.reasoning.Verdict;
+import unthrum.reasoning.WeighedWant;
+import unthrum.survey.Survey;
 import unthrum.survey.Zone;
 
 /**
- * Puts the panels' options, the shelf and the limits into whole numbers.
+ * Puts the panels' options, the shelf and the limits into whole numbers. Goods, panels and offers stand in the order of
+ * their figures, so that neither names nor the order of a file move the search.
  *
- * <p>What a piece is worth: the weight of its want · the material's merit · the area it serves · the effect of that
- * much cover. Materials whose weight · merit differ by less than a fitter could tell count alike. A damping patch
- * serves its whole bay, half for ringing at all and half by how strongly the client's noises drive it, against the mean
- * of the vehicle; all other layers serve the area that they cover; a closed hole counts as a square metre.
+ * <p>Offers that serve a panel as well as its best one, as far as anyone could tell, count as much as that one: what
+ * they bring is stretched to it. So money, mass and thickness decide between them.
  */
 final class ProblemBuilder {
 
-    private static final double HOLE = 1;
-    /** What only protects other layers counts a hundredth: it takes what they leave. Common practice. */
-    private static final double PROTECTION = 0.01;
-
     private final Survey survey;
+    private final Knowledge knowledge;
+    private final AlikeOffers alike;
     private final List<PanelAdvice> advice;
-    private final Totals limits;
-    private final double meanDrive;
-    private final List<Goods> goods = new ArrayList<>();
-    private final List<Choice> choices = new ArrayList<>();
+    private final List<Goods> goods;
 
-    private ProblemBuilder(Survey survey, Catalogue catalogue, List<PanelAdvice> advice, Totals limits) {
+    private ProblemBuilder(Survey survey, Knowledge knowledge, List<PanelAdvice> advice) {
         this.survey = survey;
+        this.knowledge = knowledge;
+        this.alike = new AlikeOffers(knowledge);
         this.advice = advice;
-        this.limits = limits;
-        this.meanDrive = advice.stream().flatMap(a -> a.panel().facts().all(Bay.class)).mapToDouble(Bay::drive)
-                .filter(Double::isFinite).average().orElse(0);
-        catalogue.all().forEach(m -> goods.add(goods(m)));
+        this.goods = advice.stream().flatMap(ProblemBuilder::materials).distinct().sorted(Figures.ORDER)
+                .map(this::goods).toList();
     }
 
     /** @param limits of which only the limits count */
-    static SharingProblem of(Survey survey, Catalogue catalogue, List<PanelAdvice> advice, Totals limits) {
-        return new ProblemBuilder(survey, catalogue, advice, limits).build();
+    static SharingProblem of(Survey survey, Knowledge knowledge, List<PanelAdvice> advice, Totals limits) {
+        ProblemBuilder builder = new ProblemBuilder(survey, knowledge, advice);
+        List<Room> rooms = advice.stream().map(builder::room)
+                .sorted(Comparator.comparing(Room::figures, Arrays::compare).thenComparing(Room::panel)).toList();
+        return new SharingProblem(rooms, builder.goods, bounds(limits));
     }
 
-    private SharingProblem build() {
-        List<Room> rooms = new ArrayList<>();
-        for (int i = 0; i < advice.size(); i++) {
-            PanelAdvice panel = advice.get(i);
-            Options options = panel.options();
-            rooms.add(new Room(panel.name(), panel.panel().facts().the(Panel.class).zone() == Zone.ROOF,
-                    atMost(options.stack(), 1e6), atMost(options.mass(), SharingProblem.MASS), options.pairings()));
-            int room = i;
-            options.offers().forEach(o -> choices.add(choice(room, panel, o)));
-            closed(panel).forEach(c -> c.piece().ifPresent(m -> choices.add(closing(room, c, m))));
-        }
-        Bounds bounds = new Bounds(
+    private static Bounds bounds(Totals limits) {
+        return new Bounds(
                 limits.moneyComparable() ? limits.moneyLimit().map(m -> m.amount().movePointRight(2).longValue())
                         .orElse(SharingProblem.FREE) : SharingProblem.FREE,
                 Math.min(mass(limits.massLimit()), mass(limits.payload())), mass(limits.roofLimit()));
-        return new SharingProblem(rooms, choices, goods, bounds);
     }
 
-    private Choice choice(int room, PanelAdvice panel, Options.Offer offer) {
-        double best = panel.options().offers().stream().filter(o -> o.layer() == offer.layer())
-                .mapToDouble(Options.Offer::merit).max().orElseThrow();
-        List<Part> parts = new ArrayList<>();
-        for (Options.Part part : offer.parts()) {
-            double merit = part.weight() * (best - offer.merit()) <= Options.ALIKE ? best : offer.merit();
-            double worth = part.weight() * merit * served(panel, offer.layer(), part.patch())
-                    * (offer.layer() == Layer.WEAR_FACE ? PROTECTION : 1);
-            boolean required = part.safety() && panel.layup().has(offer.layer());
-            parts.add(new Part(part.patch(), required, steps(offer.material(), part, worth)));
-        }
-        long thickness = offer.layer() == Layer.HEAT_SHIELD ? 0 : Math.round(offer.material().thickness().si() * 1e6);
-        return new Choice(room, index(offer.material()), offer.layer(), thickness, parts);
-    }
-
-    /** Each further piece counts for something, be it ever so little. */
-    private static List<Step> steps(Material material, Options.Part part, double worth) {
-        List<Step> steps = new ArrayList<>();
-        int pieces = part.returns().size();
-        long before = 0;
-        for (int n = 1; n <= pieces; n++) {
-            double area = part.patch().area() * n / pieces;
-            before = Math.max(before + 1, Math.round(SharingProblem.WORTH * worth * part.returns().get(n - 1)));
-            steps.add(new Step(up(area * SharingProblem.AREA),
-                    up(area * material.surfaceDensity().si() * SharingProblem.MASS), before));
-        }
-        return steps;
-    }
-
-    private double served(PanelAdvice panel, Layer layer, Patch patch) {
-        Optional<Bay> bay = panel.panel().facts().all(Bay.class)
-                .filter(b -> layer == Layer.DAMPING && b.place().equals(patch.place())).findFirst();
-        if (bay.isEmpty() || patch.coverage() == 0) {
-            return patch.area();
-        }
-        double drive = bay.get().drive() / meanDrive;
-        return patch.area() / patch.coverage() * (Double.isFinite(drive) ? (1 + drive) / 2 : 1);
-    }
-
-    /** On a panel that waits no hole is closed, and nothing is bought for it. */
-    private static List<Closing> closed(PanelAdvice panel) {
-        return panel.verdict() == Verdict.HOLD ? List.of() : panel.closings();
-    }
-
-    private Choice closing(int room, Closing closing, Material piece) {
-        Patch patch = new Patch(closing.want().place(), 1, 0);
-        Step step = new Step(closing.count(), 0, Math.round(SharingProblem.WORTH * HOLE * closing.want().weight()));
-        return new Choice(room, index(piece), Layer.SEAL, 0,
-                List.of(new Part(patch, closing.want().isForSafety(), List.of(step))));
-    }
-
-    private int index(Material material) {
-        for (int i = 0; i < goods.size(); i++) {
-            if (goods.get(i).material().equals(material)) {
-                return i;
-            }
-        }
-        throw new IllegalStateException(material.material() + " is not in the catalogue");
+    private static Stream<Material> materials(PanelAdvice panel) {
+        return Stream.concat(panel.options().offers().stream().flatMap(o -> o.layup().layers().stream())
+                .map(Laid::material), closed(panel).stream().flatMap(c -> c.piece().stream()));
     }
 
     private Goods goods(Material material) {
@@ -143,8 +82,86 @@ final class ProblemBuilder {
                 material.price().amount().movePointRight(2).longValue(), Shopping.onShelf(survey, material));
     }
 
+    /** Where safety asks for a layer that an offer holds, only such offers are left, and one of them must be laid. */
+    private Room room(PanelAdvice panel) {
+        long mass = atMost(new Limits(panel.panel(), knowledge).mass());
+        List<Options.Offer> listed = panel.options().offers();
+        boolean required = listed.stream().anyMatch(o -> o.safe() && isDue(o, panel.wants()));
+        List<Options.Offer> may = listed.stream().filter(o -> o.safe() || !required).toList();
+        double best = AlikeOffers.best(may);
+        List<Offer> offers = may.stream().map(o -> offer(o, alike.isAlike(o, best) ? best : o.whole()))
+                .filter(o -> o.mass(o.least()) <= mass)
+                .sorted(Comparator.comparing(Offer::figures, Arrays::compare)).toList();
+        List<Hole> holes = closed(panel).stream().flatMap(c -> c.piece().map(m -> hole(c, m)).stream())
+                .sorted(Comparator.comparing(Hole::figures, Arrays::compare).thenComparing(Hole::place)).toList();
+        return new Room(panel.name(), panel.panel().facts().the(Panel.class).zone() == Zone.ROOF, mass,
+                required && !offers.isEmpty(), offers, holes);
+    }
+
+    private static boolean isDue(Options.Offer offer, List<WeighedWant> wants) {
+        return wants.stream().anyMatch(w -> w.stands() && w.isForSafety() && offer.has(w.layer()));
+    }
+
+    /** @param counts as what it counts, laid whole */
+    private Offer offer(Options.Offer offer, double counts) {
+        double stretch = offer.whole() > 0 ? counts / offer.whole() : 1;
+        List<Take> cover = offer.cover().stream().map(l -> new Take(index(l.material()), area(l.area()),
+                mass(l.area(), l.material()), l)).toList();
+        Damping damping = offer.damping().map(d -> damping(d, stretch)).orElse(Damping.NONE);
+        long thickness = Math.round(offer.layup().thickness() * 1e6);
+        Offer rounded = new Offer(cover, worth(offer.gain() * stretch), thickness, damping);
+        return new Offer(cover, rounded.worth() + worth(counts) - rounded.worth(rounded.whole()), thickness, damping);
+    }
+
+    private Damping damping(Options.Damped damped, double stretch) {
+        Material material = damped.material();
+        return new Damping(index(material), damped.parts().stream()
+                .map(p -> new Part(p.patch(), p.required(), steps(material, p, stretch))).toList());
+    }
+
+    private static List<Step> steps(Material material, Options.Part part, double stretch) {
+        List<Step> steps = new ArrayList<>();
+        int pieces = part.gains().size();
+        for (int n = 1; n <= pieces; n++) {
+            double area = part.patch().area() * n / pieces;
+            steps.add(new Step(area(area), mass(area, material), worth(part.gains().get(n - 1) * stretch)));
+        }
+        return steps;
+    }
+
+    /** On a panel that waits no hole is closed, and nothing is bought for it. */
+    private static List<Closing> closed(PanelAdvice panel) {
+        return panel.verdict() == Verdict.HOLD ? List.of() : panel.closings();
+    }
+
+    private Hole hole(Closing closing, Material piece) {
+        return new Hole(closing.want().place(), index(piece), closing.count(), worth(closing.gain()),
+                closing.want().isForSafety());
+    }
+
+    private int index(Material material) {
+        for (int i = 0; i < goods.size(); i++) {
+            if (goods.get(i).material().equals(material)) {
+                return i;
+            }
+        }
+        throw new IllegalStateException(material.material() + " is not among the goods");
+    }
+
+    private static long worth(double gain) {
+        return Math.round(SharingProblem.WORTH * gain);
+    }
+
+    private static long area(double area) {
+        return up(area * SharingProblem.AREA);
+    }
+
+    private static long mass(double area, Material material) {
+        return up(area * material.surfaceDensity().si() * SharingProblem.MASS);
+    }
+
     private static long mass(Optional<Quantity> limit) {
-        return limit.map(l -> atMost(l.si(), SharingProblem.MASS)).orElse(SharingProblem.FREE);
+        return limit.map(l -> atMost(l.si())).orElse(SharingProblem.FREE);
     }
 
     /** Rounded up, so that no limit is exceeded; what only binary fractions add does not count. */
@@ -152,7 +169,7 @@ final class ProblemBuilder {
         return (long) Math.ceil(value - 1e-6);
     }
 
-    private static long atMost(double bound, double scale) {
-        return Double.isInfinite(bound) ? SharingProblem.FREE : (long) Math.floor(bound * scale + 1e-6);
+    private static long atMost(double mass) {
+        return Double.isInfinite(mass) ? SharingProblem.FREE : (long) Math.floor(mass * SharingProblem.MASS + 1e-6);
     }
 }

@@ -4,7 +4,7 @@ package unthrum.plan;
  * How sure it is that nothing shared otherwise would be better.
  *
  * @param standing how it is known
- * @param served   what the plan serves, in weight points over a square metre
+ * @param served   what the plan serves, the share that it takes of what the bare vehicle gives off, weighted by the aims
  * @param bound    what no plan within the limits could exceed, in the same measure
  */
 public record Proof(Standing standing, double served, double bound) {

@@ -9,7 +9,8 @@ import unthrum.reading.Dimension;
 import unthrum.reading.Measured;
 
 /**
- * How what there is was shared among bays and panels.
+ * How what there is was shared among bays and panels. What something brings is the share that it takes of what the bare
+ * vehicle gives off, weighted by the client's aims.
  *
  * @param ranking   every place that wants a layer, what brings most first
  * @param nextPacks what one more pack of a material would buy, the best first; empty when nothing was left out for it
@@ -18,23 +19,28 @@ import unthrum.reading.Measured;
 public record Shares(List<Ranked> ranking, List<NextPack> nextPacks, List<LeftOver> leftOvers, Proof proof) {
 
     /**
-     * One place's claim.
+     * One place's claim: a bay's damping, a hole's piece, or all that covers a panel, which brings what it does only
+     * together.
      *
-     * @param material what it gets, or would get
-     * @param brings   with its whole cover, in weight points over a square metre
-     * @param served   the part of it that the plan serves, 0 to 1
+     * @param materials what it gets, or would get, from the metal inward
+     * @param brings    with its whole cover
+     * @param served    the part of it that the plan serves, 0 to 1
      */
-    public record Ranked(Place place, Layer layer, Material material, @Measured(Dimension.AREA) double area,
-                         double brings, @Measured(Dimension.SHARE) double served) {
+    public record Ranked(Place place, List<Material> materials, @Measured(Dimension.AREA) double area,
+                         @Measured(Dimension.SHARE) double brings, @Measured(Dimension.SHARE) double served) {
+
+        public boolean has(Layer layer) {
+            return materials.stream().anyMatch(m -> m.layer() == layer);
+        }
     }
 
     /**
-     * What one more pack would do with all else as it is, filled in rank as far as mass and panels allow.
+     * What one more pack would do with all else that is bought as it is, filled in rank as far as mass and panels allow.
      *
-     * @param brings in weight points over a square metre
      * @param places where it would go, in that order
      */
-    public record NextPack(Material material, double price, double brings, List<Place> places) {
+    public record NextPack(Material material, double price, @Measured(Dimension.SHARE) double brings,
+                           List<Place> places) {
     }
 
     /**

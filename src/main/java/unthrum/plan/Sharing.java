@@ -1,20 +1,23 @@
 package unthrum.plan;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import unthrum.effect.EffectCalculator;
 import unthrum.facts.Limit;
+import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
 import unthrum.material.Material;
 import unthrum.plan.LeftOut.Scarce;
 import unthrum.plan.Proof.Standing;
-import unthrum.plan.ShareBook.Claim;
-import unthrum.plan.SharingProblem.Choice;
-import unthrum.plan.SharingProblem.Part;
+import unthrum.plan.SharingProblem.Hole;
+import unthrum.plan.SharingProblem.Offer;
+import unthrum.plan.SharingProblem.Room;
 import unthrum.plan.SharingProblem.Use;
 import unthrum.reading.Dimension;
 import unthrum.reading.Quantity;
@@ -34,12 +37,14 @@ import unthrum.survey.Survey;
 final class Sharing {
 
     private final Survey survey;
+    private final Knowledge knowledge;
     private final Catalogue catalogue;
     private final EffectCalculator effects;
     private final Patience patience;
 
-    Sharing(Survey survey, Catalogue catalogue, EffectCalculator effects, Patience patience) {
+    Sharing(Survey survey, Knowledge knowledge, Catalogue catalogue, EffectCalculator effects, Patience patience) {
         this.survey = survey;
+        this.knowledge = knowledge;
         this.catalogue = catalogue;
         this.effects = effects;
         this.patience = patience;
@@ -47,16 +52,13 @@ final class Sharing {
 
     Plan share(PanelFacts vehicle, List<Judgement> forAll, List<PanelAdvice> advice) {
         Totals limits = totals(new Use(0, 0, 0), forAll);
-        SharingProblem whole = ProblemBuilder.of(survey, catalogue, advice, limits);
+        SharingProblem whole = ProblemBuilder.of(survey, knowledge, advice, limits);
         boolean scarce = isScarce(whole, advised(whole, advice));
         SharingProblem problem = scarce ? Dominance.pruned(whole) : whole;
         Allotment advised = advised(problem, advice);
         Settled settled = settle(problem, advised, scarce);
         ShareBook book = new ShareBook(problem, settled.allotment, advised);
-        List<PlannedPanel> panels = new ArrayList<>();
-        for (int room = 0; room < advice.size(); room++) {
-            panels.add(planned(advice.get(room), room, problem, settled.allotment, book, limits));
-        }
+        List<PlannedPanel> panels = advice.stream().map(a -> planned(a, book, limits)).toList();
         return new Plan(survey, vehicle, forAll, panels, Shopping.of(problem, settled.allotment),
                 totals(settled.allotment.use(), forAll), book.shares(settled.proof),
                 effects.of(panels.stream().map(PlannedPanel::treated).toList()));
@@ -87,67 +89,65 @@ final class Sharing {
         return new Proof(standing, allotment.worth() / SharingProblem.WORTH, bound / SharingProblem.WORTH);
     }
 
-    /** More than any allotment can be worth: every place served by its best material. */
+    /** More than any allotment can be worth: every panel served by its best offer, every hole closed. */
     private static long mostWorth(SharingProblem problem) {
-        return problem.choices().stream().collect(Collectors.groupingBy(
-                c -> List.of(c.room(), c.layer(), c.isAlone() ? c.parts().get(0).place() : ""),
-                Collectors.mapping(Sharing::worth, Collectors.maxBy(Long::compare))))
-                .values().stream().mapToLong(Optional::orElseThrow).sum();
+        return problem.rooms().stream().mapToLong(r -> r.offers().stream().mapToLong(o -> o.worth(o.whole())).max().orElse(0)
+                + r.holes().stream().mapToLong(Hole::worth).sum()).sum();
     }
 
-    /** What every panel would get by itself; where the search left a material out, the best of those that beat it. */
+    /** What every panel would get by itself; where the search left that out, the best that there is. */
     private static Allotment advised(SharingProblem problem, List<PanelAdvice> advice) {
+        Map<String, Layup> layups = advice.stream().collect(Collectors.toMap(PanelAdvice::name, PanelAdvice::layup));
         Allotment advised = Allotment.nothing(problem);
-        for (int i = 0; i < problem.choices().size(); i++) {
-            Choice choice = problem.choices().get(i);
-            boolean takes = choice.isAlone() || advice.get(choice.room()).layup().of(choice.layer())
-                    .filter(laid -> choice == taken(problem, choice, laid.material())).isPresent();
-            for (int j = 0; takes && j < choice.parts().size(); j++) {
-                advised = advised.with(i, j, choice.parts().get(j).steps().size());
+        for (int room = 0; room < problem.rooms().size(); room++) {
+            Room of = problem.rooms().get(room);
+            Layup layup = layups.get(of.panel());
+            if (!layup.isEmpty() && !of.offers().isEmpty()) {
+                int offer = IntStream.range(0, of.offers().size()).filter(i -> is(problem, of.offers().get(i), layup))
+                        .findFirst().orElse(best(of));
+                advised = advised.with(room, offer, of.offers().get(offer).whole());
+            }
+            for (int h = 0; h < of.holes().size(); h++) {
+                advised = advised.closing(room, h);
             }
         }
         return advised;
     }
 
-    /** The choice that stands for the material on that panel, for the layer of the given choice. */
-    private static Choice taken(SharingProblem problem, Choice like, Material material) {
-        List<Choice> same = problem.choices().stream().filter(c -> c.room() == like.room() && c.layer() == like.layer())
-                .toList();
-        return same.stream().filter(c -> problem.goodsOf(c).material().equals(material)).findFirst()
-                .orElseGet(() -> Collections.max(same, Comparator.comparingLong(Sharing::worth)));
+    private static boolean is(SharingProblem problem, Offer offer, Layup layup) {
+        Stream<Material> cover = offer.cover().stream().map(t -> t.laid().material());
+        Stream<Material> damping = Stream.of(offer.damping()).filter(d -> !d.parts().isEmpty())
+                .map(d -> problem.goods().get(d.goods()).material());
+        return Stream.concat(cover, damping).collect(Collectors.toSet())
+                .equals(layup.layers().stream().map(Laid::material).collect(Collectors.toSet()));
     }
 
-    private static long worth(Choice choice) {
-        return choice.parts().stream().mapToLong(p -> p.whole().worth()).sum();
+    private static int best(Room room) {
+        return IntStream.range(0, room.offers().size()).boxed().max(Comparator.comparingLong((Integer i) ->
+                room.offers().get(i).worth(room.offers().get(i).whole())).thenComparing(Comparator.reverseOrder()))
+                .orElseThrow();
     }
 
-    private static PlannedPanel planned(PanelAdvice advice, int room, SharingProblem problem, Allotment allotment,
-                                        ShareBook book, Totals limits) {
+    private static PlannedPanel planned(PanelAdvice advice, ShareBook book, Totals limits) {
         List<Laid> given = new ArrayList<>();
         List<Laid> whole = new ArrayList<>();
         List<LeftOut> leftOut = new ArrayList<>();
-        for (Claim claim : book.claims()) {
-            Choice choice = problem.choices().get(claim.choice());
-            if (choice.room() == room) {
-                Part part = book.part(claim);
-                double share = (double) allotment.pieces(claim.choice(), claim.part()) / part.steps().size();
-                if (share < 1) {
-                    leftOut.add(new LeftOut(problem.goodsOf(choice).material(), of(part.patch(), 1 - share),
-                            reason(book.scarce(claim), limits)));
+        book.claims().stream().filter(c -> c.place().panel().equals(advice.name())).forEach(claim -> {
+            for (Laid laid : claim.layers()) {
+                if (claim.share() < 1) {
+                    laid.patches().forEach(p -> leftOut.add(new LeftOut(laid.material(), Claim.of(p, 1 - claim.share()),
+                            reason(book.scarce(claim), limits))));
                 }
-                if (!choice.isAlone()) {
-                    add(whole, problem, choice, part.patch());
+                if (!claim.closesAHole()) {
+                    whole.add(laid);
                 }
-                if (share > 0 && !choice.isAlone()) {
-                    add(given, problem, choice, of(part.patch(), share));
+                if (claim.share() > 0 && !claim.closesAHole()) {
+                    given.add(new Laid(laid.material(), laid.patches().stream()
+                            .map(p -> Claim.of(p, claim.share())).toList()));
                 }
             }
-        }
+        });
         return new PlannedPanel(advice.with(layup(whole)), layup(given), leftOut);
-    }
-
-    private static void add(List<Laid> layers, SharingProblem problem, Choice choice, Patch patch) {
-        layers.add(new Laid(problem.goodsOf(choice).material(), List.of(patch)));
     }
 
     /** From the metal inward, the patches of one material together and in the order of their bays. */
@@ -159,10 +159,6 @@ final class Sharing {
                 .toList());
     }
 
-    private static Patch of(Patch whole, double share) {
-        return new Patch(whole.place(), whole.coverage() * share, whole.area() * share);
-    }
-
     private static Scarce reason(Scarce scarce, Totals limits) {
         boolean payload = limits.payload().isPresent() && limits.massLimit().map(Quantity::si)
                 .orElse(Double.POSITIVE_INFINITY) > limits.payload().get().si();
@@ -172,7 +168,7 @@ final class Sharing {
     private Totals totals(Use use, List<Judgement> forAll) {
         Optional<Limits> limits = survey.limits();
         return new Totals(use.mass() / SharingProblem.MASS, use.roof() / SharingProblem.MASS, use.money() / 100.0,
-                catalogue.all().get(0).price().currency(), limits.flatMap(Limits::addedMass),
+                catalogue.currency(), limits.flatMap(Limits::addedMass),
                 limits.flatMap(Limits::roofMass), limits.flatMap(Limits::money), payload(forAll));
     }
 

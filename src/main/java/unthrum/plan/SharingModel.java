@@ -6,45 +6,24 @@ import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
-import com.google.ortools.sat.Literal;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
-import java.util.SortedSet;
-import java.util.TreeSet;
-import java.util.function.ToLongFunction;
 import java.util.stream.IntStream;
-import unthrum.facts.Pairing.Tie;
-import unthrum.material.Layer;
-import unthrum.plan.SharingProblem.Choice;
-import unthrum.plan.SharingProblem.Part;
-import unthrum.plan.SharingProblem.Room;
-import unthrum.plan.SharingProblem.Step;
+import unthrum.plan.SharingProblem.Goods;
 import unthrum.plan.SharingProblem.Use;
 
-/** A sharing problem as linear constraints over yes and no: is the material laid, and is this piece of it laid? */
+/** A sharing problem as linear constraints over yes and no: is the offer taken, and is this piece of it laid? */
 final class SharingModel {
 
     private final CpModel model = new CpModel();
     private final SharingProblem problem;
-    private final BoolVar[] laid;
-    private final BoolVar[][][] pieces;
-    private final List<Under> stacks = new ArrayList<>();
+    private final List<RoomModel> rooms;
     private final IntVar[] packs;
     private final IntVar[] excess;
 
-    /** A stack that a panel's layers may stay under. */
-    private record Under(int room, Map<Layer, Long> thickness, BoolVar chosen) {
-    }
-
     SharingModel(SharingProblem problem, Allotment start) {
         this.problem = problem;
-        this.laid = new BoolVar[problem.choices().size()];
-        this.pieces = new BoolVar[laid.length][][];
-        IntStream.range(0, laid.length).forEach(this::addChoice);
-        IntStream.range(0, problem.rooms().size()).forEach(this::addRoom);
+        this.rooms = problem.rooms().stream().map(r -> new RoomModel(model, r)).toList();
         int goods = problem.goods().size();
         this.packs = new IntVar[goods];
         IntStream.range(0, goods).forEach(this::addGoods);
@@ -52,8 +31,7 @@ final class SharingModel {
         this.excess = new IntVar[] {
             bound(money(), problem.bounds().money(), use.money()),
             bound(mass(), problem.bounds().mass(), use.mass()),
-            bound(sum(i -> problem.rooms().get(choice(i).room()).roof(), Step::mass), problem.bounds().roof(), use.roof())};
-        addRequired();
+            bound(roof(), problem.bounds().roof(), use.roof())};
     }
 
     CpModel get() {
@@ -78,82 +56,15 @@ final class SharingModel {
         IntStream.range(0, packs.length).forEach(g -> model.addLessOrEqual(packs[g], allotment.packs(g)));
     }
 
-    private Choice choice(int index) {
-        return problem.choices().get(index);
-    }
-
-    /** The first piece of the only part is the layer itself. */
-    private void addChoice(int i) {
-        laid[i] = model.newBoolVar("");
-        List<Part> parts = choice(i).parts();
-        pieces[i] = new BoolVar[parts.size()][];
-        for (int j = 0; j < parts.size(); j++) {
-            pieces[i][j] = new BoolVar[parts.get(j).steps().size()];
-            for (int k = 0; k < pieces[i][j].length; k++) {
-                boolean same = parts.size() == 1 && k == 0;
-                pieces[i][j][k] = same ? laid[i] : model.newBoolVar("");
-                if (!same) {
-                    addImplication(pieces[i][j][k], k == 0 ? laid[i] : pieces[i][j][k - 1]);
-                }
-            }
-        }
-        if (parts.size() > 1) {
-            List<Literal> any = new ArrayList<>(List.of(laid[i].not()));
-            Arrays.stream(pieces[i]).forEach(part -> any.add(part[0]));
-            model.addBoolOr(any);
-        }
-    }
-
-    private void addImplication(Literal reason, Literal consequence) {
-        model.addBoolOr(new Literal[] {reason.not(), consequence});
-    }
-
-    /** Every panel's layers stay under one of the widest stacks it has room for, and none lacks its companion. */
-    private void addRoom(int room) {
-        Room bounds = problem.rooms().get(room);
-        Map<Layer, SortedSet<Long>> offered = new EnumMap<>(Layer.class);
-        ofRoom(room).forEach(i -> offered.computeIfAbsent(choice(i).layer(), l -> new TreeSet<>())
-                .add(choice(i).thickness()));
-        List<Under> under = Stacks.widest(offered, bounds).stream()
-                .map(stack -> new Under(room, stack, model.newBoolVar(""))).toList();
-        stacks.addAll(under);
-        model.addExactlyOne(under.stream().map(Under::chosen).toArray(Literal[]::new));
-        offered.forEach((layer, thicknesses) -> thicknesses.forEach(t -> addThickness(room, layer, t, under)));
-        bounds.pairings().stream().filter(p -> p.tie() == Tie.NEEDS)
-                .forEach(p -> model.addLessOrEqual(layer(room, p.layer(), 0), layer(room, p.other(), 0)));
-        if (bounds.mass() < SharingProblem.FREE) {
-            model.addLessOrEqual(sum(i -> choice(i).room() == room && !choice(i).isAlone(), Step::mass), bounds.mass());
-        }
-    }
-
-    /** One material at most of a layer, and that thick only under a stack that lets it be. */
-    private void addThickness(int room, Layer layer, long thickness, List<Under> stacks) {
-        LinearExprBuilder allowed = LinearExpr.newBuilder();
-        stacks.stream().filter(s -> s.thickness().getOrDefault(layer, Long.MIN_VALUE) >= thickness)
-                .forEach(s -> allowed.add(s.chosen()));
-        model.addLessOrEqual(layer(room, layer, thickness), allowed);
-    }
-
-    /** How many materials of a layer a panel gets that are at least so thick. */
-    private LinearExprBuilder layer(int room, Layer layer, long thickness) {
-        LinearExprBuilder sum = LinearExpr.newBuilder();
-        ofRoom(room).filter(i -> choice(i).layer() == layer && choice(i).thickness() >= thickness)
-                .forEach(i -> sum.add(laid[i]));
-        return sum;
-    }
-
     /** Packs and the shelf must give the area; a piece too many is a pack more. */
     private void addGoods(int goods) {
-        SharingProblem.Goods of = problem.goods().get(goods);
-        long most = problem.choices().stream().filter(c -> c.goods() == goods).flatMap(c -> c.parts().stream())
-                .mapToLong(p -> p.whole().area()).sum();
+        Goods of = problem.goods().get(goods);
+        LinearExprBuilder area = LinearExpr.newBuilder();
+        long most = rooms.stream().mapToLong(r -> r.addArea(area, goods)).sum();
         packs[goods] = model.newIntVar(0, of.packsFor(most), "");
-        model.addLessOrEqual(sum(i -> choice(i).goods() == goods, Step::area)
-                .addTerm(packs[goods], -of.pack()), of.shelf());
-        for (int i = 0; i < laid.length; i++) {
-            if (choice(i).goods() == goods && of.shelf() == 0) {
-                model.addLessOrEqual(laid[i], packs[goods]);
-            }
+        model.addLessOrEqual(area.addTerm(packs[goods], -of.pack()), of.shelf());
+        if (of.shelf() == 0) {
+            rooms.forEach(r -> r.addBought(goods, packs[goods]));
         }
     }
 
@@ -166,37 +77,15 @@ final class SharingModel {
         return beyond;
     }
 
-    /** Safety's layers are laid whole, in one material or another. */
-    private void addRequired() {
-        for (int i = 0; i < laid.length; i++) {
-            for (Part part : choice(i).parts()) {
-                if (part.required()) {
-                    model.addAtLeastOne(covering(choice(i), part));
-                }
-            }
-        }
-    }
-
-    private List<Literal> covering(Choice wanted, Part part) {
-        List<Literal> covering = new ArrayList<>();
-        for (int i = 0; i < laid.length; i++) {
-            for (int j = 0; j < pieces[i].length; j++) {
-                if (choice(i).room() == wanted.room() && choice(i).layer() == wanted.layer()
-                        && choice(i).parts().get(j).place().equals(part.place())) {
-                    covering.add(pieces[i][j][pieces[i][j].length - 1]);
-                }
-            }
-        }
-        return covering;
-    }
-
     LinearExprBuilder excess() {
         return LinearExpr.newBuilder().addSum(excess);
     }
 
     /** Less is better, so what is served counts negative. */
     LinearExprBuilder worth() {
-        return sum(i -> true, step -> -step.worth());
+        LinearExprBuilder worth = LinearExpr.newBuilder();
+        rooms.forEach(r -> r.addWorth(worth, -1));
+        return worth;
     }
 
     LinearExprBuilder money() {
@@ -206,78 +95,58 @@ final class SharingModel {
     }
 
     LinearExprBuilder mass() {
-        return sum(i -> true, Step::mass);
+        LinearExprBuilder mass = LinearExpr.newBuilder();
+        rooms.forEach(r -> r.addMass(mass));
+        return mass;
+    }
+
+    private LinearExprBuilder roof() {
+        LinearExprBuilder mass = LinearExpr.newBuilder();
+        rooms.stream().filter(r -> r.room().roof()).forEach(r -> r.addMass(mass));
+        return mass;
+    }
+
+    LinearExprBuilder thickness() {
+        LinearExprBuilder thickness = LinearExpr.newBuilder();
+        rooms.forEach(r -> r.addThickness(thickness));
+        return thickness;
+    }
+
+    /** The area of what does not lie on the shelf. */
+    LinearExprBuilder fresh() {
+        LinearExprBuilder area = LinearExpr.newBuilder();
+        IntStream.range(0, packs.length).filter(g -> problem.goods().get(g).shelf() == 0)
+                .forEach(g -> rooms.forEach(r -> r.addLaidArea(area, g)));
+        return area;
     }
 
     /** Counts the materials; only the last aim asks, so only then is anything added to the model for it. */
     LinearExprBuilder materials() {
         LinearExprBuilder used = LinearExpr.newBuilder();
         for (int g = 0; g < packs.length; g++) {
-            int goods = g;
             BoolVar any = model.newBoolVar("");
+            int goods = g;
             used.add(any);
-            IntStream.range(0, laid.length).filter(i -> choice(i).goods() == goods && !choice(i).isAlone())
-                    .forEach(i -> addImplication(laid[i], any));
+            rooms.forEach(r -> r.addUsed(goods, any));
         }
         return used;
-    }
-
-    private LinearExprBuilder sum(java.util.function.IntPredicate which, ToLongFunction<Step> what) {
-        LinearExprBuilder sum = LinearExpr.newBuilder();
-        for (int i = 0; i < laid.length; i++) {
-            for (int j = 0; which.test(i) && j < pieces[i].length; j++) {
-                Part part = choice(i).parts().get(j);
-                for (int k = 0; k < pieces[i][j].length; k++) {
-                    sum.addTerm(pieces[i][j][k], what.applyAsLong(part.at(k + 1)) - what.applyAsLong(part.at(k)));
-                }
-            }
-        }
-        return sum;
-    }
-
-    private IntStream ofRoom(int room) {
-        return IntStream.range(0, laid.length).filter(i -> choice(i).room() == room && !choice(i).isAlone());
     }
 
     /** Starts the search from an allotment. */
     void hint(Allotment start) {
         model.clearHints();
-        for (int i = 0; i < laid.length; i++) {
-            for (int j = 0; j < pieces[i].length; j++) {
-                for (int k = 0; k < pieces[i][j].length; k++) {
-                    model.addHint(pieces[i][j][k], start.pieces(i, j) > k);
-                }
-            }
-            if (pieces[i].length > 1) {
-                model.addHint(laid[i], start.lays(i));
-            }
+        for (int room = 0; room < rooms.size(); room++) {
+            rooms.get(room).hint(start, room);
         }
-        hintStacks(start);
         for (int g = 0; g < packs.length; g++) {
             model.addHint(packs[g], start.packs(g));
         }
     }
 
-    /** The first stack that covers what the panel gets. */
-    private void hintStacks(Allotment start) {
-        int covered = -1;
-        for (Under under : stacks) {
-            boolean first = covered != under.room() && Stacks.covers(under.thickness(), start.layers(under.room()));
-            model.addHint(under.chosen(), first);
-            covered = first ? under.room() : covered;
-        }
-    }
-
     Allotment read(CpSolver solver) {
         Allotment read = Allotment.nothing(problem);
-        for (int i = 0; i < laid.length; i++) {
-            for (int j = 0; j < pieces[i].length; j++) {
-                int count = 0;
-                for (BoolVar piece : pieces[i][j]) {
-                    count += solver.booleanValue(piece) ? 1 : 0;
-                }
-                read = read.with(i, j, count);
-            }
+        for (int room = 0; room < rooms.size(); room++) {
+            read = rooms.get(room).read(solver, read, room);
         }
         return read;
     }

@@ -1,19 +1,19 @@
 package unthrum.plan;
 
 import java.util.List;
-import unthrum.facts.Pairing;
-import unthrum.facts.Place;
-import unthrum.material.Layer;
-import unthrum.material.Material;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
+import unthrum.effect.Laid;
 import unthrum.effect.Patch;
+import unthrum.facts.Place;
+import unthrum.material.Material;
 
 /**
  * What may be laid where, what there is of it, and what must not be exceeded: all in whole numbers, so that every
  * method of solving counts alike. Areas in cm² (pieces for goods sold by the piece), masses in g, thickness in µm,
- * money in hundredths, worth in twentieths of a
- * weight point over a square metre: finer than anyone could tell apart.
+ * money in hundredths, worth in millionths of what the bare vehicle gives off: finer than anyone could tell apart.
  */
-record SharingProblem(List<Room> rooms, List<Choice> choices, List<Goods> goods, Bounds bounds) {
+record SharingProblem(List<Room> rooms, List<Goods> goods, Bounds bounds) {
 
     /** cm² in a square metre. */
     static final double AREA = 1e4;
@@ -21,43 +21,90 @@ record SharingProblem(List<Room> rooms, List<Choice> choices, List<Goods> goods,
     /** Grams in a kilogram. */
     static final double MASS = 1e3;
 
-    /** Parts of a weight point over a square metre. */
-    static final double WORTH = 20;
+    /** Parts of what the bare vehicle gives off. */
+    static final double WORTH = 1e6;
 
     /** No bound. */
     static final long FREE = Long.MAX_VALUE / 4;
 
-    /** What one panel can take. */
-    record Room(String panel, boolean roof, long stack, long mass, List<Pairing> pairings) {
-    }
-
     /**
-     * A material on a panel.
+     * What one panel can take: one offer at most, and its holes one by one.
      *
-     * @param room      index of the panel
-     * @param goods     index of the material
-     * @param thickness what it adds to the stack
+     * @param required whether safety asks for one of the offers
      */
-    record Choice(int room, int goods, Layer layer, long thickness, List<Part> parts) {
+    record Room(String panel, boolean roof, long mass, boolean required, List<Offer> offers, List<Hole> holes) {
 
-        /** A hole is closed by itself; of every other layer a panel gets one material at most. */
-        boolean isAlone() {
-            return layer == Layer.SEAL;
+        long[] figures() {
+            return Stream.of(LongStream.of(roof ? 1 : 0, mass, required ? 1 : 0),
+                    offers.stream().flatMapToLong(o -> LongStream.of(o.figures())),
+                    holes.stream().flatMapToLong(h -> LongStream.of(h.figures()))).flatMapToLong(s -> s).toArray();
         }
     }
 
     /**
-     * A place that the material can cover, by equal pieces.
+     * One way to treat a panel: its cover as a whole, and so many pieces of damping on each bay.
+     *
+     * @param worth     of the cover alone
+     * @param thickness of the whole stack
+     */
+    record Offer(List<Take> cover, long worth, long thickness, Damping damping) {
+
+        /** What it is worth with that many pieces on each bay. */
+        long worth(int[] pieces) {
+            long sum = worth;
+            for (int j = 0; j < pieces.length; j++) {
+                sum += part(j).at(pieces[j]).worth();
+            }
+            return sum;
+        }
+
+        long mass(int[] pieces) {
+            long sum = cover.stream().mapToLong(Take::mass).sum();
+            for (int j = 0; j < pieces.length; j++) {
+                sum += part(j).at(pieces[j]).mass();
+            }
+            return sum;
+        }
+
+        Part part(int index) {
+            return damping.parts().get(index);
+        }
+
+        /** All pieces. */
+        int[] whole() {
+            return damping.parts().stream().mapToInt(p -> p.steps().size()).toArray();
+        }
+
+        /** The pieces that safety asks for. */
+        int[] least() {
+            return damping.parts().stream().mapToInt(p -> p.required() ? p.steps().size() : 0).toArray();
+        }
+
+        long[] figures() {
+            return Stream.of(LongStream.of(-worth(whole()), worth, thickness, damping.goods()),
+                    cover.stream().flatMapToLong(t -> LongStream.of(t.goods(), t.area(), t.mass())),
+                    damping.parts().stream().flatMapToLong(Part::figures)).flatMapToLong(s -> s).toArray();
+        }
+    }
+
+    /** A layer of a cover. */
+    record Take(int goods, long area, long mass, Laid laid) {
+    }
+
+    /** One sheet on some bays, or none on none. */
+    record Damping(int goods, List<Part> parts) {
+
+        static final Damping NONE = new Damping(-1, List.of());
+    }
+
+    /**
+     * A place that the damping can cover, by equal pieces.
      *
      * @param patch    the whole of it
      * @param required whether safety asks for the whole of it
      * @param steps    what is reached with each further piece, summed up
      */
     record Part(Patch patch, boolean required, List<Step> steps) {
-
-        Place place() {
-            return patch.place();
-        }
 
         Step whole() {
             return steps.get(steps.size() - 1);
@@ -67,11 +114,24 @@ record SharingProblem(List<Room> rooms, List<Choice> choices, List<Goods> goods,
         Step at(int pieces) {
             return pieces == 0 ? Step.NONE : steps.get(pieces - 1);
         }
+
+        private LongStream figures() {
+            return LongStream.concat(LongStream.of(required ? 1 : 0),
+                    steps.stream().flatMapToLong(s -> LongStream.of(s.area(), s.mass(), s.worth())));
+        }
     }
 
     /** What a number of pieces takes and brings. */
     record Step(long area, long mass, long worth) {
         static final Step NONE = new Step(0, 0, 0);
+    }
+
+    /** A hole and the pieces that close it. */
+    record Hole(Place place, int goods, long count, long worth, boolean required) {
+
+        long[] figures() {
+            return new long[] {goods, count, -worth, required ? 1 : 0};
+        }
     }
 
     /** A material: what a pack holds and costs, and what lies on the shelf. */
@@ -87,6 +147,8 @@ record SharingProblem(List<Room> rooms, List<Choice> choices, List<Goods> goods,
     /** The client's limits and the payload. */
     record Bounds(long money, long mass, long roof) {
 
+        static final Bounds NONE = new Bounds(FREE, FREE, FREE);
+
         boolean admit(Use use) {
             return use.money <= money && use.mass <= mass && use.roof <= roof;
         }
@@ -99,9 +161,5 @@ record SharingProblem(List<Room> rooms, List<Choice> choices, List<Goods> goods,
 
     /** What an allotment takes of what is bounded. */
     record Use(long money, long mass, long roof) {
-    }
-
-    Goods goodsOf(Choice choice) {
-        return goods.get(choice.goods());
     }
 }

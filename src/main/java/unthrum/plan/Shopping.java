@@ -1,6 +1,7 @@
 package unthrum.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import unthrum.material.Layer;
 import unthrum.material.Material;
@@ -38,7 +39,7 @@ final class Shopping {
                 purchases.add(purchase(problem.goods().get(g), taken));
             }
         }
-        purchases.sort(java.util.Comparator.comparing((Purchase p) -> p.pieces() > 0)
+        purchases.sort(Comparator.comparing((Purchase p) -> p.pieces() > 0)
                 .thenComparing(p -> p.material().material()));
         return purchases;
     }

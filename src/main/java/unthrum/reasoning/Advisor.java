@@ -18,6 +18,7 @@ import unthrum.facts.Question;
 import unthrum.facts.Rib;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
+import unthrum.material.Figures;
 import unthrum.material.Layer;
 import unthrum.material.Material;
 import unthrum.derive.PanelFacts;
@@ -106,7 +107,8 @@ public final class Advisor {
         Limits limits = new Limits(panel, knowledge);
         for (WeighedWant want : wants) {
             if (want.layer() == Layer.SEAL && want.stands()) {
-                opening(panel, want.place()).ifPresent(o -> closings.add(new Closing(want, o, piece(o, limits))));
+                opening(panel, want.place()).ifPresent(o -> closings.add(new Closing(want, o, piece(o, limits),
+                        LayupSearch.SHARE * want.weight())));
             }
         }
         return closings;
@@ -116,13 +118,13 @@ public final class Advisor {
         return panel.facts().all(Opening.class).filter(o -> o.place().equals(place)).findFirst();
     }
 
-    /** The cheapest piece made for such a hole that is large enough and breaks no limit. */
+    /** The cheapest piece made for such a hole that is large enough and breaks no limit; the smaller of equals. */
     private Optional<Material> piece(Opening opening, Limits limits) {
         return catalogue.of(Layer.SEAL).stream().filter(m -> m.closes().orElse(List.of()).contains(opening.kind()))
                 .filter(m -> m.size().stream().allMatch(side -> side.si() >= opening.size())
                         || m.form() == Material.Form.ROLL && m.size().get(0).si() >= opening.size())
                 .filter(m -> limits.brokenBy(m).isEmpty())
                 .min(Comparator.comparing((Material m) -> m.price().amount().doubleValue() / m.inPack())
-                        .thenComparing(Material::material));
+                        .thenComparing(m -> m.size().get(0).si() * m.size().get(1).si()).thenComparing(Figures.ORDER));
     }
 }

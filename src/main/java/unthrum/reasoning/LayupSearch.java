@@ -29,6 +29,11 @@ import unthrum.reasoning.engine.Judgement;
  */
 final class LayupSearch {
 
+    /** Until one merit is computed: what a weight point over a square metre counts as a share of the vehicle's. */
+    static final double SHARE = 1.0 / 400;
+    /** What only protects other layers counts a hundredth: it takes what they leave. Common practice. */
+    private static final double PROTECTION = 0.01;
+
     private static final Rung[] RUNGS = Rung.values();
 
     private final Case panel;
@@ -39,7 +44,7 @@ final class LayupSearch {
     private final List<Material> admitted = new ArrayList<>();
     private final Map<Material, Candidate> bestWith = new IdentityHashMap<>();
     private final Map<Rung, Candidate> bestOnRung = new EnumMap<>(Rung.class);
-    private final List<Candidate> nearBest = new ArrayList<>();
+    private final List<Layup> admissible = new ArrayList<>();
     private Candidate best = Candidate.NOTHING;
 
     /** The steps of the ladder, from the best treatment of an airborne source down. */
@@ -107,35 +112,37 @@ final class LayupSearch {
         return best.layup();
     }
 
-    /** What may be laid here. */
+    /** What may be laid here: every admissible layup. */
     Options options() {
-        List<Options.Offer> offers = new ArrayList<>();
-        Map<Layer, List<Options.Part>> parts = new EnumMap<>(Layer.class);
-        admitted.forEach(material -> offers.add(new Options.Offer(material, merit.of(material),
-                parts.computeIfAbsent(material.layer(), this::parts))));
-        return new Options(offers, limits.stack().orElse(Double.POSITIVE_INFINITY), limits.mass(), limits.pairings(),
-                alike());
+        List<Layer> safety = wanted.keySet().stream()
+                .filter(l -> wanted.get(l).stream().anyMatch(WeighedWant::isForSafety)).toList();
+        long most = admissible.stream().mapToLong(l -> safety.stream().filter(l::has).count()).max().orElse(0);
+        return new Options(admissible.stream().filter(l -> !l.isEmpty()).map(l -> offer(l,
+                safety.stream().filter(l::has).count() == most)).toList());
     }
 
-    /** The layups of the same layers as the best one that serve nearly as well, the best first. */
-    private List<Layup> alike() {
-        return nearBest.stream().filter(c -> c.service >= best.service - Options.ALIKE).sorted(Candidate.BETTER)
-                .map(Candidate::layup).filter(l -> layersOf(l).equals(layersOf(best.layup))).toList();
+    private Options.Offer offer(Layup layup, boolean safe) {
+        List<Laid> cover = layup.layers().stream().filter(l -> l.layer() != Layer.DAMPING).toList();
+        double gain = cover.stream().mapToDouble(l -> SHARE * weight(l.layer()) * merit.of(l.material()) * l.area()
+                * (l.layer() == Layer.WEAR_FACE ? PROTECTION : 1)).sum();
+        return new Options.Offer(cover, gain, layup.of(Layer.DAMPING).map(this::damped), safe);
     }
 
-    private static List<Layer> layersOf(Layup layup) {
-        return layup.layers().stream().map(Laid::layer).toList();
+    private double weight(Layer layer) {
+        return wanted.get(layer).stream().mapToDouble(WeighedWant::weight).max().orElse(0);
     }
 
-    private List<Options.Part> parts(Layer layer) {
-        List<Patch> patches = patches(layer);
+    private Options.Damped damped(Laid laid) {
         List<Options.Part> parts = new ArrayList<>();
-        for (int i = 0; i < patches.size(); i++) {
-            WeighedWant want = wanted.get(layer).get(i);
-            parts.add(new Options.Part(patches.get(i), want.weight(), want.isForSafety(),
-                    returns(layer, patches.get(i))));
+        for (int i = 0; i < laid.patches().size(); i++) {
+            Patch patch = laid.patches().get(i);
+            WeighedWant want = wanted.get(Layer.DAMPING).get(i);
+            double served = patch.coverage() == 0 ? patch.area() : patch.area() / patch.coverage();
+            double worth = SHARE * want.weight() * merit.of(laid.material()) * served;
+            parts.add(new Options.Part(patch, want.isForSafety(),
+                    returns(Layer.DAMPING, patch).stream().map(part -> part * worth).toList()));
         }
-        return parts;
+        return new Options.Damped(laid.material(), parts);
     }
 
     private List<Double> returns(Layer layer, Patch patch) {
@@ -218,9 +225,7 @@ final class LayupSearch {
             return;
         }
         best = better(best, candidate);
-        if (candidate.weight >= best.weight - 1e-6 && candidate.service >= best.service - Options.ALIKE) {
-            nearBest.add(candidate);
-        }
+        admissible.add(layup);
         layup.layers().forEach(l -> bestWith.merge(l.material(), candidate, LayupSearch::better));
         for (Rung rung : RUNGS) {
             if (rung.fits.test(layup)) {

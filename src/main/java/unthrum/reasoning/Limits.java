@@ -96,12 +96,8 @@ public final class Limits {
     }
 
     /** The least mass that any limit allows the panel, in kg; infinite when none does. */
-    double mass() {
+    public double mass() {
         return heaviest;
-    }
-
-    List<Pairing> pairings() {
-        return pairings.stream().map(j -> (Pairing) j.conclusion()).distinct().toList();
     }
 
     private boolean breaks(Material m, Limit limit) {

@@ -1,45 +1,74 @@
 package unthrum.reasoning;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import unthrum.effect.Laid;
 import unthrum.effect.Layup;
 import unthrum.effect.Patch;
-import unthrum.facts.Pairing;
 import unthrum.material.Layer;
 import unthrum.material.Material;
 
-/**
- * What may be laid on one panel, just as the layup search sees it: at most one offer of each layer, inside the bounds
- * of the stack, the panel's mass and the pairings. Sharing among panels chooses from these.
- *
- * @param stack    the thickest stack in m, infinite when nothing bounds it
- * @param mass     the most that the panel may gain in kg, infinite when nothing bounds it
- * @param alike    the layups that serve as well as the best one, as far as a fitter could tell, the best first
- */
-public record Options(List<Offer> offers, double stack, double mass, List<Pairing> pairings, List<Layup> alike) {
-
-    /** A quarter of a weight point: less than that no fitter and no client could tell. Common practice, no source. */
-    public static final double ALIKE = 0.25;
+/** What may be laid on one panel: whole offers, of which sharing takes one at most. */
+public record Options(List<Offer> offers) {
 
     /** A panel that gets nothing. */
-    public static final Options NONE =
-            new Options(List.of(), Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, List.of(), List.of());
+    public static final Options NONE = new Options(List.of());
 
-    /** A material that no limit rejects, and all that could be covered with it. */
-    public record Offer(Material material, double merit, List<Part> parts) {
-        public Layer layer() {
-            return material.layer();
+    /**
+     * One way to treat the panel: what covers it, laid whole or not at all, and the damping under it, bay by bay.
+     *
+     * @param cover   layers but damping, from the metal inward; may be empty
+     * @param gain    merit of the cover alone: the share of what the bare vehicle gives off, weighted by the aims; 0.01
+     *                is one per cent; 0 for an empty cover
+     * @param damping at most one material, with its parts
+     * @param safe    whether it holds every layer that safety asks for as far as any offer can
+     */
+    public record Offer(List<Laid> cover, double gain, Optional<Damped> damping, boolean safe) {
+
+        /** What it brings with everything laid whole. */
+        public double whole() {
+            return gain + parts().stream().mapToDouble(Part::whole).sum();
+        }
+
+        public List<Part> parts() {
+            return damping.map(Damped::parts).orElse(List.of());
+        }
+
+        /** With everything laid whole, from the metal inward. */
+        public Layup layup() {
+            List<Laid> layers = new ArrayList<>(cover);
+            damping.ifPresent(d -> layers.add(d.laid()));
+            layers.sort(Comparator.comparing(Laid::layer));
+            return new Layup(layers);
+        }
+
+        public boolean has(Layer layer) {
+            return Stream.concat(cover.stream().map(Laid::layer), damping.stream().map(d -> d.material().layer()))
+                    .anyMatch(layer::equals);
+        }
+    }
+
+    /** A damping sheet and the bays that it may lie on. */
+    public record Damped(Material material, List<Part> parts) {
+
+        Laid laid() {
+            return new Laid(material, parts.stream().map(Part::patch).toList());
         }
     }
 
     /**
-     * One place that a layer could cover.
+     * A bay's patch.
      *
-     * @param patch   at the cover that the rules ask for
-     * @param weight  of its want
-     * @param safety  whether a rule of safety asks for it
-     * @param returns the share of the effect that each equal piece of the patch reaches, the last 1; one piece when
-     *                it is all or nothing
+     * @param required whether safety asks for the whole of it
+     * @param gains    merit reached with one, two, ... equal pieces of the patch, the last the whole patch
      */
-    public record Part(Patch patch, double weight, boolean safety, List<Double> returns) {
+    public record Part(Patch patch, boolean required, List<Double> gains) {
+
+        double whole() {
+            return gains.get(gains.size() - 1);
+        }
     }
 }

@@ -75,7 +75,7 @@ final class SharingText {
 
     private Row row(int index) {
         Ranked ranked = shares.ranking().get(index);
-        return new Row(List.of(String.valueOf(index + 1), names.of(ranked.place()), ranked.material().material(),
+        return new Row(List.of(String.valueOf(index + 1), names.of(ranked.place()), English.and(ranked.materials().stream().map(m -> m.material()).toList()),
                 ranked.served() == 0 ? "–" : Amounts.share(ranked.served())));
     }
 
