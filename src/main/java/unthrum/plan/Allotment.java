@@ -131,7 +131,8 @@ final class Allotment {
         return new Use(money, mass, roof);
     }
 
-    private long mass(int room) {
+    /** Of the layers on a panel. */
+    long mass(int room) {
         return rooms[room].offer == BARE ? 0 : laid(room).mass(rooms[room].pieces);
     }
 

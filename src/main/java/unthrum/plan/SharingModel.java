@@ -56,6 +56,13 @@ final class SharingModel {
         IntStream.range(0, packs.length).forEach(g -> model.addLessOrEqual(packs[g], allotment.packs(g)));
     }
 
+    /** No panel gains less or bears more from here on than by the allotment. */
+    void holdPanels(Allotment allotment) {
+        for (int room = 0; room < rooms.size(); room++) {
+            rooms.get(room).hold(allotment, room);
+        }
+    }
+
     /** Packs and the shelf must give the area; a piece too many is a pack more. */
     private void addGoods(int goods) {
         Goods of = problem.goods().get(goods);
