@@ -9,10 +9,12 @@ final class AlikeOffers {
 
     private final double tell;
     private final double part;
+    private final double perMoney;
 
     AlikeOffers(Knowledge knowledge) {
         this.tell = knowledge.number("tell/alike");
         this.part = knowledge.number("tell/alike-part");
+        this.perMoney = knowledge.number("worth/money");
     }
 
     /** What the best of them brings, laid whole; 0 when there is none. */
@@ -23,6 +25,16 @@ final class AlikeOffers {
     List<Options.Offer> of(List<Options.Offer> offers) {
         double best = best(offers);
         return offers.stream().filter(o -> isAlike(o, best)).toList();
+    }
+
+    /** The same where everything is paid by its area, as it is where nothing is shared. */
+    List<Options.Offer> paid(List<Options.Offer> offers) {
+        double best = offers.stream().mapToDouble(this::paid).max().orElse(0);
+        return offers.stream().filter(o -> paid(o) > 0 && paid(o) >= best - Math.min(tell, part * best)).toList();
+    }
+
+    private double paid(Options.Offer offer) {
+        return offer.whole() - perMoney * offer.layup().price();
     }
 
     boolean isAlike(Options.Offer offer, double best) {

@@ -103,6 +103,15 @@ final class Allotment {
         return worth;
     }
 
+    /** The same less what the packs to be bought would have to bring. */
+    long net() {
+        long net = worth();
+        for (int g = 0; g < areas.length; g++) {
+            net -= packs(g) * problem.goods().get(g).asks();
+        }
+        return net;
+    }
+
     /** What the layers on a panel are worth. */
     long worth(int room) {
         return rooms[room].offer == BARE ? 0 : laid(room).worth(rooms[room].pieces);
@@ -131,7 +140,8 @@ final class Allotment {
         return new Use(money, mass, roof);
     }
 
-    private long mass(int room) {
+    /** Of the layers on a panel. */
+    long mass(int room) {
         return rooms[room].offer == BARE ? 0 : laid(room).mass(rooms[room].pieces);
     }
 

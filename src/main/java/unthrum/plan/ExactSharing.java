@@ -13,8 +13,8 @@ import java.util.function.ToLongFunction;
  * no sharing never loads it.
  *
  * <p>The aims stand strictly one after the other: least beyond the limits (only safety may go beyond), most served,
- * least money; then with the packs so found least mass, the thinnest stacks, most from the shelf and fewest different
- * materials. Each is sought, then held while the next is sought. One worker, a fixed seed and a budget in the solver's own deterministic units give the same plan
+ * least money; then with the packs so found least mass; then, with no panel gaining less or bearing more, the thinnest
+ * stacks, most from the shelf and fewest different materials. Each is sought, then held while the next is sought. One worker, a fixed seed and a budget in the solver's own deterministic units give the same plan
  * on every computer, unless the patience sets a time.
  */
 final class ExactSharing {
@@ -68,10 +68,11 @@ final class ExactSharing {
         if (best.isOverTheBounds()) {
             seek(model.excess(), a -> a.excess().money() + a.excess().mass() + a.excess().roof());
         }
-        long bound = -seek(model.worth(), a -> -a.worth());
+        long bound = -seek(model.net(), a -> -a.net());
         seek(model.money(), a -> a.use().money());
         model.holdPacks(best);
         seek(model.mass(), a -> a.use().mass());
+        model.holdPanels(best);
         seek(model.thickness(), Allotment::thickness);
         seek(model.fresh(), Allotment::fresh);
         seek(model.materials(), Allotment::materials);

@@ -79,7 +79,7 @@ final class Greedy {
             for (Claim claim : ranked) {
                 Optional<Allotment> tried = claim.hole < 0
                         ? laid(problem, allotment, claim.room, claim.offer, a -> bounds.admit(a.use())) : closed(claim, bounds);
-                if (tried.isPresent()) {
+                if (tried.isPresent() && tried.get().net() > allotment.net()) {
                     allotment = tried.get();
                     more = true;
                 }

@@ -54,7 +54,7 @@ final class HouseSet {
         List<Options.Offer> offers = panel.options().offers();
         boolean safety = offers.stream().anyMatch(Options.Offer::safe);
         List<Layup> layups = panel.layup().isEmpty() ? List.of()
-                : alike.of(offers.stream().filter(o -> o.safe() || !safety).toList()).stream()
+                : alike.paid(offers.stream().filter(o -> o.safe() || !safety).toList()).stream()
                         .map(Options.Offer::layup).toList();
         return layups.stream().min(LIGHTEST).map(lightest -> layups.stream()
                 .filter(l -> layers(l).equals(layers(lightest))).toList()).orElse(List.of());

@@ -24,7 +24,7 @@ final class PackSearch {
     private static final double NODE = 0.01;
 
     /** What the solver may spend on one combination of packs. */
-    private static final double LEAF = 1;
+    private static final double LEAF = 2;
 
     /** Below this a number of packs or a goal is whole: far above the error of the relaxation, far below one. */
     private static final double WHOLE = 1e-3;

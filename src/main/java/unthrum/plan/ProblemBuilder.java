@@ -79,7 +79,8 @@ final class ProblemBuilder {
     private Goods goods(Material material) {
         boolean byPiece = material.layer() == Layer.SEAL;
         return new Goods(material, byPiece ? material.inPack() : Math.round(material.packArea() * SharingProblem.AREA),
-                material.price().amount().movePointRight(2).longValue(), Shopping.onShelf(survey, material));
+                material.price().amount().movePointRight(2).longValue(), Shopping.onShelf(survey, material),
+                worth(knowledge.number("worth/money") * material.price().amount().doubleValue()));
     }
 
     /** Where safety asks for a layer that an offer holds, only such offers are left, and one of them must be laid. */

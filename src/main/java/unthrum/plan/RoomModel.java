@@ -163,13 +163,30 @@ final class RoomModel {
     }
 
     void addWorth(LinearExprBuilder sum, long sign) {
+        addLaidWorth(sum, sign);
+        for (int h = 0; h < holes.length; h++) {
+            sum.addTerm(holes[h], sign * room.holes().get(h).worth());
+        }
+    }
+
+    private void addLaidWorth(LinearExprBuilder sum, long sign) {
         for (int i = 0; i < offers.length; i++) {
             sum.addTerm(offers[i], sign * offer(i).worth());
         }
         dampings.forEach((damping, pieces) -> addSteps(sum, damping, pieces, Step::worth, sign));
+    }
+
+    /** No less gain and no more mass than by the allotment; the holes as they are there. */
+    void hold(Allotment allotment, int at) {
         for (int h = 0; h < holes.length; h++) {
-            sum.addTerm(holes[h], sign * room.holes().get(h).worth());
+            model.addEquality(holes[h], allotment.closes(at, h) ? 1 : 0);
         }
+        LinearExprBuilder worth = LinearExpr.newBuilder();
+        addLaidWorth(worth, 1);
+        model.addGreaterOrEqual(worth, allotment.worth(at));
+        LinearExprBuilder mass = LinearExpr.newBuilder();
+        addMass(mass);
+        model.addLessOrEqual(mass, allotment.mass(at));
     }
 
     void addMass(LinearExprBuilder sum) {

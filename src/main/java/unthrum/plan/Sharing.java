@@ -74,7 +74,7 @@ final class Sharing {
 
     private Settled settle(SharingProblem problem, Allotment advised, boolean scarce) {
         if (!scarce) {
-            return new Settled(advised, proof(Standing.NOTHING_SHORT, advised, advised.worth()));
+            return new Settled(advised, proof(Standing.NOTHING_SHORT, advised, advised.net()));
         }
         Allotment ranked = Greedy.share(problem);
         if (!ExactSharing.isAvailable()) {
@@ -86,7 +86,7 @@ final class Sharing {
     }
 
     private static Proof proof(Standing standing, Allotment allotment, long bound) {
-        return new Proof(standing, allotment.worth() / SharingProblem.WORTH, bound / SharingProblem.WORTH);
+        return new Proof(standing, allotment.net() / SharingProblem.WORTH, bound / SharingProblem.WORTH);
     }
 
     /** More than any allotment can be worth: every panel served by its best offer, every hole closed. */

@@ -56,6 +56,13 @@ final class SharingModel {
         IntStream.range(0, packs.length).forEach(g -> model.addLessOrEqual(packs[g], allotment.packs(g)));
     }
 
+    /** No panel gains less or bears more from here on than by the allotment. */
+    void holdPanels(Allotment allotment) {
+        for (int room = 0; room < rooms.size(); room++) {
+            rooms.get(room).hold(allotment, room);
+        }
+    }
+
     /** Packs and the shelf must give the area; a piece too many is a pack more. */
     private void addGoods(int goods) {
         Goods of = problem.goods().get(goods);
@@ -81,11 +88,12 @@ final class SharingModel {
         return LinearExpr.newBuilder().addSum(excess);
     }
 
-    /** Less is better, so what is served counts negative. */
-    LinearExprBuilder worth() {
-        LinearExprBuilder worth = LinearExpr.newBuilder();
-        rooms.forEach(r -> r.addWorth(worth, -1));
-        return worth;
+    /** Less is better, so what is served counts negative, and what packs would have to bring counts against it. */
+    LinearExprBuilder net() {
+        LinearExprBuilder net = LinearExpr.newBuilder();
+        rooms.forEach(r -> r.addWorth(net, -1));
+        IntStream.range(0, packs.length).forEach(g -> net.addTerm(packs[g], problem.goods().get(g).asks()));
+        return net;
     }
 
     LinearExprBuilder money() {

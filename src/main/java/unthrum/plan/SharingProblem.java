@@ -135,7 +135,7 @@ record SharingProblem(List<Room> rooms, List<Goods> goods, Bounds bounds) {
     }
 
     /** A material: what a pack holds and costs, and what lies on the shelf. */
-    record Goods(Material material, long pack, long price, long shelf) {
+    record Goods(Material material, long pack, long price, long shelf, long asks) {
 
         /** The least packs that give that much beyond the shelf. */
         long packsFor(long area) {

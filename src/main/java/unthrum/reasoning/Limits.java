@@ -104,10 +104,6 @@ public final class Limits {
         return heaviest;
     }
 
-    List<Pairing> pairings() {
-        return pairings.stream().map(j -> (Pairing) j.conclusion()).distinct().toList();
-    }
-
     private boolean breaks(Material m, Limit limit) {
         if (!m.layer().matches(limit.layer())) {
             return false;

@@ -58,10 +58,10 @@ final class SharingText {
     static String proof(Proof proof) {
         return switch (proof.standing()) {
             case NOTHING_SHORT -> throw new IllegalStateException("nothing is shared");
-            case PROVED_BEST -> "No other way of sharing serves the reasons better: proved.";
+            case PROVED_BEST -> "No other way of sharing brings more: proved.";
             case BEST_FOUND -> proof.isMost()
-                    ? "No other way of sharing serves the reasons better: proved. One that serves them as well may cost "
-                            + "or weigh less; the time given was up before all were tried."
+                    ? "No other way of sharing brings more: proved. One that brings as much may cost or weigh less; "
+                            + "the time given was up before all were tried."
                     : "The best found in the time given. " + another(proof);
             case BY_RANK -> "Shared by rank alone, since the exact search does not run on this computer. "
                     + another(proof);
@@ -69,8 +69,8 @@ final class SharingText {
     }
 
     private static String another(Proof proof) {
-        return proof.served() == 0 ? "Another way might serve something."
-                : "Another way could serve up to " + Amounts.share(proof.gap()) + " more.";
+        return proof.served() == 0 ? "Another way might bring something."
+                : "Another way could bring up to " + Amounts.share(proof.gap()) + " more.";
     }
 
     private Row row(int index) {
@@ -89,10 +89,9 @@ final class SharingText {
     }
 
     private String nextPack(NextPack pack) {
-        String gain = shares.proof().served() > 0
-                ? "would serve " + Amounts.share(pack.brings() / shares.proof().served()) + " more, " : "would go ";
-        return "One more pack of " + pack.material().material() + " (" + Amounts.money(pack.price(), currency) + ") "
-                + gain + "first on " + names.of(pack.places().get(0)) + ".";
+        return "One more pack of " + pack.material().material() + " (" + Amounts.money(pack.price(), currency)
+                + ") would take " + Amounts.share(pack.brings()) + " more of what the bare vehicle gives off, first on "
+                + names.of(pack.places().get(0)) + ".";
     }
 
     private static boolean isWorthKeeping(LeftOver left) {

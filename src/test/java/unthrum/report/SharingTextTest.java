@@ -13,13 +13,13 @@ class SharingTextTest {
 
     @ParameterizedTest(name = "{0}: {1} served of at most {2}")
     @CsvSource(delimiter = '|', value = {
-        "PROVED_BEST | 40 | 40 | No other way of sharing serves the reasons better: proved.",
-        "BEST_FOUND  | 40 | 50 | The best found in the time given. Another way could serve up to 25 % more.",
-        "BEST_FOUND  | 40 | 40 | No other way of sharing serves the reasons better: proved. One that serves them as well "
+        "PROVED_BEST | 40 | 40 | No other way of sharing brings more: proved.",
+        "BEST_FOUND  | 40 | 50 | The best found in the time given. Another way could bring up to 25 % more.",
+        "BEST_FOUND  | 40 | 40 | No other way of sharing brings more: proved. One that brings as much "
             + "may cost or weigh less; the time given was up before all were tried.",
-        "BEST_FOUND  |  0 | 50 | The best found in the time given. Another way might serve something.",
+        "BEST_FOUND  |  0 | 50 | The best found in the time given. Another way might bring something.",
         "BY_RANK     | 40 | 42 | Shared by rank alone, since the exact search does not run on this computer. "
-            + "Another way could serve up to 5 % more.",
+            + "Another way could bring up to 5 % more.",
     })
     @DisplayName("is said no surer than it is")
     void said(Standing standing, double served, double bound, String words) {
