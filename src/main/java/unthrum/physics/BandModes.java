@@ -40,9 +40,21 @@ public final class BandModes {
      */
     private record Line(int band, double modes, double frequency, double radiation, Kind kind) {}
 
-    /** Modes of one kind under a patch of a given share; more than one where the edges are not known. */
-    private interface Kind {
-        List<CoveredMode> covered(double share);
+    /** Modes of one kind under patches of the levels of {@link Cover}; two where the edges are not known. */
+    private static final class Kind {
+        private final DoubleFunction<CoveredMode[]> covered;
+        private final CoveredMode[][] kept = new CoveredMode[Cover.LEVELS.length][];
+
+        Kind(DoubleFunction<CoveredMode[]> covered) {
+            this.covered = covered;
+        }
+
+        synchronized CoveredMode[] at(int level) {
+            if (kept[level] == null) {
+                kept[level] = covered.apply(Cover.LEVELS[level]);
+            }
+            return kept[level];
+        }
     }
 
     /** @param ringing of the bay's first mode, or why single modes cannot be told */
@@ -90,8 +102,10 @@ public final class BandModes {
     /** One mode over the bands that it may lie in. */
     private void spread(Mode soft, Mode stiff, double lower, double limit) {
         double upper = Math.max(stiff.frequency(), lower * 1.001);
-        Kind kind = share -> List.of(CoveredMode.of(soft, bay, false, share, skin.poissonRatio()),
-                CoveredMode.of(stiff, bay, true, share, skin.poissonRatio()));
+        Kind kind = new Kind(share -> new CoveredMode[] {
+            CoveredMode.of(soft, bay, false, share, skin.poissonRatio()),
+            CoveredMode.of(stiff, bay, true, share, skin.poissonRatio())
+        });
         for (int band = 0; band < ThirdOctave.HEARD.size(); band++) {
             ThirdOctave third = ThirdOctave.HEARD.get(band);
             double from = Math.max(lower, third.lowerEdge());
@@ -122,8 +136,8 @@ public final class BandModes {
         }
         double share = modes > 0 ? bent / modes : 0;
         double waveNumberSquared = modes > 0 ? waves / modes : 1;
-        return line(band, modes, third.centre(),
-                covered -> List.of(CoveredMode.everywhere(share, waveNumberSquared, covered)));
+        return line(band, modes, third.centre(), new Kind(
+                covered -> new CoveredMode[] {CoveredMode.everywhere(share, waveNumberSquared, covered)}));
     }
 
     private double waveNumberSquared(double frequency, double stretching) {
@@ -183,7 +197,7 @@ public final class BandModes {
          * @param radiationCounted whether that holds the loss by radiation from both faces already, as a measured one
          *     does
          */
-        public double[] power(double coverage, double otherMass, double bareLossFactor, boolean radiationCounted) {
+        public synchronized double[] power(double coverage, double otherMass, double bareLossFactor, boolean radiationCounted) {
             int above = Cover.above(coverage);
             double t = layer == null ? 0 : Cover.between(above, coverage);
             Level from = layer == null ? levels[0] : level(above - 1);
@@ -212,7 +226,7 @@ public final class BandModes {
                 Level less = level(index - 1);
                 Level level = new Level(lines.size());
                 for (int i = 0; i < lines.size(); i++) {
-                    level.fill(i, lines.get(i), this, Cover.LEVELS[index]);
+                    level.fill(i, lines.get(i), this, index);
                     level.loss[i] = Math.max(level.loss[i], less.loss[i]);
                     level.stored[i] = Math.max(level.stored[i], less.stored[i]);
                 }
@@ -234,14 +248,14 @@ public final class BandModes {
             moved = new double[lines];
         }
 
-        void fill(int i, Line line, Damped damped, double share) {
-            List<CoveredMode> modes = line.kind().covered(share);
+        void fill(int i, Line line, Damped damped, int level) {
+            CoveredMode[] modes = line.kind().at(level);
             Viscoelastic material = damped.core.apply(line.frequency());
             for (CoveredMode mode : modes) {
                 CoveredMode.Stiffness stiffness = mode.stiffness(damped.layer, material);
-                stored[i] += stiffness.stored() / modes.size();
-                loss[i] += stiffness.lossFactor() / modes.size();
-                moved[i] += mode.movement() / modes.size();
+                stored[i] += stiffness.stored() / modes.length;
+                loss[i] += stiffness.lossFactor() / modes.length;
+                moved[i] += mode.movement() / modes.length;
             }
         }
     }

@@ -78,7 +78,7 @@ class ComparisonTest {
         assertThat(comparison.changed().get(0).price()).isNegative();
         assertThat(comparison.aims()).allMatch(a -> SURVEY.aims().contains(a.aim())).anySatisfy(a ->
                 assertThat(a.effects()).anySatisfy(e -> {
-                    assertThat(e.kind()).isEqualTo(EffectChange.Kind.CALMER_BAYS);
+                    assertThat(e.kind()).isEqualTo(EffectChange.Kind.TAKEN);
                     assertThat(e.after().orElseThrow()).isLessThan(e.before().orElseThrow());
                 }));
     }

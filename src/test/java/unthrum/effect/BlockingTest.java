@@ -7,7 +7,6 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import unthrum.effect.Blocking.Losses;
-import unthrum.effect.VehicleEffect.WeakestWall;
 import unthrum.physics.ThirdOctave;
 
 @DisplayName("A panel as a wall against sound")
@@ -93,29 +92,5 @@ class BlockingTest {
     void stiff() {
         assertThat(BENCH.effect(BENCH.bare("stiff")).blocking().get(1).losses().reason()).contains("first resonance");
         assertThat(BENCH.effect(BENCH.bare("stiff")).blocking().get(0).losses().isWithin()).isFalse();
-    }
-
-    @Nested
-    @DisplayName("Beside the engine together")
-    class Together {
-        @Test
-        @DisplayName("the weakest wall is the holed one, and through its hole")
-        void weakest() {
-            WeakestWall weakest = BENCH.effects(BENCH.laid("sound", 1, "vinyl-barrier-2"),
-                    BENCH.laid("holed", 1, "vinyl-barrier-3")).vehicle().weakestWall().orElseThrow();
-            assertThat(weakest.panel()).isEqualTo("holed");
-            assertThat(weakest.band()).isEqualTo(ThirdOctave.HZ_125);
-            assertThat(weakest.paths().holes()).isGreaterThan(0.4);
-        }
-
-        @Test
-        @DisplayName("panels outside the range are left out of the sum and named")
-        void named() {
-            AimGain.BetterWalls walls = (AimGain.BetterWalls) BENCH.effects(
-                    BENCH.laid("sound", 1, "vinyl-barrier-2"), BENCH.bare("stiff")).vehicle().gains().get(0).gains()
-                    .get(1).value();
-            assertThat(walls.outside()).containsExactly("stiff");
-            assertThat(walls.gain()).isCloseTo(4.3, offset(0.1));
-        }
     }
 }

@@ -96,7 +96,7 @@ class ChangesJsonTest {
         Survey survey = Scenarios.survey(file);
         try (PanelTrial trial = trial(survey)) {
             var unknowns = new Unknowns(trial).of(survey);
-            JsonNode json = read(ChangesJson.of(survey.survey(), unknowns, Scenarios.CATALOGUE.currency()));
+            JsonNode json = read(ChangesJson.of(survey.survey(), unknowns, List.of(), Scenarios.CATALOGUE.currency()));
             assertThat(schema("questions").validate(json)).isEmpty();
             assertThat(json.get("questions").size() + json.get("idle").size()).isEqualTo(unknowns.size()).isPositive();
         }
@@ -123,7 +123,7 @@ class ChangesJsonTest {
             PanelEntry panel = survey.panels().get(0);
             refuses("what-if", ChangesJson.of(WhatIf.of(trial, panel, "--if", List.of("clearance=3 mm"))), "then");
             refuses("changes", ChangesJson.of(Turned.of(trial, panel), Scenarios.KNOWLEDGE), "confidence");
-            refuses("questions", ChangesJson.of("van", List.of(), "EUR"), "idle");
+            refuses("questions", ChangesJson.of("van", List.of(), List.of(), "EUR"), "idle");
             refuses("doubts", ChangesJson.ofDoubts("van", List.of()), "panels");
         }
     }

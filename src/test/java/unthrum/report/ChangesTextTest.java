@@ -47,7 +47,8 @@ class ChangesTextTest {
                 assertThat(text).contains("Why not", "What would change it", "How sure it is");
                 new ObjectMapper().readTree(ChangesJson.of(turned, KNOWLEDGE));
             }
-            readable(AskText.of(survey.survey(), new Unknowns(trial).of(survey), CATALOGUE.currency(), WIDTH, PLAIN));
+            readable(AskText.of(survey.survey(), new Unknowns(trial).of(survey),
+                    survey.panels().stream().map(trial::advise).filter(a -> a.slight().isPresent()).toList(), CATALOGUE.currency(), WIDTH, PLAIN));
             readable(DoubtText.of(survey.survey(), Doubt.of(trial, survey.panels()), WIDTH, PLAIN));
         }
     }
