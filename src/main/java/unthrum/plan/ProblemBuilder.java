@@ -111,7 +111,21 @@ final class ProblemBuilder {
         Damping damping = offer.damping().map(d -> damping(d, stretch)).orElse(Damping.NONE);
         long thickness = Math.round(offer.layup().thickness() * 1e6);
         Offer rounded = new Offer(cover, worth(offer.gain() * stretch), thickness, damping);
-        return new Offer(cover, rounded.worth() + worth(counts) - rounded.worth(rounded.whole()), thickness, damping);
+        return exact(rounded, worth(counts) - rounded.worth(rounded.whole()));
+    }
+
+    /** What rounding lost is given back where most is laid: to the cover, or else to the last piece of the last bay. */
+    private static Offer exact(Offer offer, long lost) {
+        if (!offer.cover().isEmpty() || offer.damping().parts().isEmpty()) {
+            return new Offer(offer.cover(), offer.worth() + lost, offer.thickness(), offer.damping());
+        }
+        List<Part> parts = new ArrayList<>(offer.damping().parts());
+        Part last = parts.remove(parts.size() - 1);
+        List<Step> steps = new ArrayList<>(last.steps());
+        Step whole = steps.remove(steps.size() - 1);
+        steps.add(new Step(whole.area(), whole.mass(), whole.worth() + lost));
+        parts.add(new Part(last.patch(), last.required(), steps));
+        return new Offer(offer.cover(), offer.worth(), offer.thickness(), new Damping(offer.damping().goods(), parts));
     }
 
     private Damping damping(Options.Damped damped, double stretch) {
