@@ -182,7 +182,7 @@ class HeatEffectTest {
             Workbench daily = Workbench.with("body: van, drive: diesel, use: daily", "condensation",
                     panel("roof", "roof", "from: sun, peak: 80 degC", "clearance to: nothing"));
             assertThat(daily.effect(daily.bare("roof")).heat().dew().reason()).contains("nobody lives in it");
-            assertThat(daily.effects(daily.bare("roof")).vehicle().gains().get(0).gains().get(0).isWithin()).isFalse();
+            assertThat(daily.effects(daily.bare("roof")).vehicle().gains().get(0).taken().isWithin()).isFalse();
         }
     }
 }
