@@ -112,8 +112,18 @@ public final class VehicleAccount {
         return weights;
     }
 
+    /** What one more kilogram must take of all that the client wants rid of: the larger the vehicle, the less. */
+    public double leastForKilogram() {
+        return knowledge.number("worth/kilogram") / area;
+    }
+
+    /** The same for one more unit of money. */
+    public double leastForMoney() {
+        return knowledge.number("worth/money") / area;
+    }
+
     VehicleEffect.Least least() {
-        return new VehicleEffect.Least(knowledge.number("worth/kilogram"), knowledge.number("worth/money"));
+        return new VehicleEffect.Least(leastForKilogram(), leastForMoney());
     }
 
     Meter meter(Aim aim) {

@@ -1,6 +1,7 @@
 package unthrum.plan;
 
 import java.util.List;
+import unthrum.effect.VehicleAccount;
 import unthrum.knowledge.Knowledge;
 import unthrum.reasoning.Options;
 
@@ -11,10 +12,10 @@ final class AlikeOffers {
     private final double part;
     private final double perMoney;
 
-    AlikeOffers(Knowledge knowledge) {
+    AlikeOffers(Knowledge knowledge, VehicleAccount account) {
         this.tell = knowledge.number("tell/alike");
         this.part = knowledge.number("tell/alike-part");
-        this.perMoney = knowledge.number("worth/money");
+        this.perMoney = account.leastForMoney();
     }
 
     /** What the best of them brings, laid whole; 0 when there is none. */

@@ -49,8 +49,8 @@ public final class Planner {
             advice.add(advisor.advise(facts, own, survey.panels().get(i - 1).overrules().orElse(List.of())));
         }
         EffectCalculator effects = new EffectCalculator(knowledge, survey, bundles.get(0), account);
-        return new Sharing(survey, knowledge, catalogue, effects, patience).share(bundles.get(0), vehicle,
-                HouseSet.settle(advice, new AlikeOffers(knowledge)));
+        return new Sharing(survey, knowledge, catalogue, account, effects, patience).share(bundles.get(0), vehicle,
+                HouseSet.settle(advice, new AlikeOffers(knowledge, account)));
     }
 
     private Map<String, List<Judgement>> judgements(List<PanelFacts> bundles) {

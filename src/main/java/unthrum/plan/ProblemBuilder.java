@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import unthrum.effect.Laid;
 import unthrum.effect.Patch;
 import unthrum.facts.Panel;
+import unthrum.effect.VehicleAccount;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Figures;
 import unthrum.material.Layer;
@@ -44,21 +45,24 @@ final class ProblemBuilder {
     private final Survey survey;
     private final Knowledge knowledge;
     private final AlikeOffers alike;
+    private final double perMoney;
     private final List<PanelAdvice> advice;
     private final List<Goods> goods;
 
-    private ProblemBuilder(Survey survey, Knowledge knowledge, List<PanelAdvice> advice) {
+    private ProblemBuilder(Survey survey, Knowledge knowledge, VehicleAccount account, List<PanelAdvice> advice) {
         this.survey = survey;
         this.knowledge = knowledge;
-        this.alike = new AlikeOffers(knowledge);
+        this.alike = new AlikeOffers(knowledge, account);
+        this.perMoney = account.leastForMoney();
         this.advice = advice;
         this.goods = advice.stream().flatMap(ProblemBuilder::materials).distinct().sorted(Figures.ORDER)
                 .map(this::goods).toList();
     }
 
     /** @param limits of which only the limits count */
-    static SharingProblem of(Survey survey, Knowledge knowledge, List<PanelAdvice> advice, Totals limits) {
-        ProblemBuilder builder = new ProblemBuilder(survey, knowledge, advice);
+    static SharingProblem of(Survey survey, Knowledge knowledge, VehicleAccount account, List<PanelAdvice> advice,
+                             Totals limits) {
+        ProblemBuilder builder = new ProblemBuilder(survey, knowledge, account, advice);
         List<Room> rooms = advice.stream().map(builder::room)
                 .sorted(Comparator.comparing(Room::figures, Arrays::compare).thenComparing(Room::panel)).toList();
         return new SharingProblem(rooms, builder.goods, bounds(limits));
@@ -80,7 +84,7 @@ final class ProblemBuilder {
         boolean byPiece = material.layer() == Layer.SEAL;
         return new Goods(material, byPiece ? material.inPack() : Math.round(material.packArea() * SharingProblem.AREA),
                 material.price().amount().movePointRight(2).longValue(), Shopping.onShelf(survey, material),
-                worth(knowledge.number("worth/money") * material.price().amount().doubleValue()));
+                worth(perMoney * material.price().amount().doubleValue()));
     }
 
     /** Where safety asks for a layer that an offer holds, only such offers are left, and one of them must be laid. */

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import unthrum.effect.EffectCalculator;
+import unthrum.effect.VehicleAccount;
 import unthrum.facts.Limit;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
@@ -38,13 +39,16 @@ final class Sharing {
 
     private final Survey survey;
     private final Knowledge knowledge;
+    private final VehicleAccount account;
     private final Catalogue catalogue;
     private final EffectCalculator effects;
     private final Patience patience;
 
-    Sharing(Survey survey, Knowledge knowledge, Catalogue catalogue, EffectCalculator effects, Patience patience) {
+    Sharing(Survey survey, Knowledge knowledge, Catalogue catalogue, VehicleAccount account, EffectCalculator effects,
+            Patience patience) {
         this.survey = survey;
         this.knowledge = knowledge;
+        this.account = account;
         this.catalogue = catalogue;
         this.effects = effects;
         this.patience = patience;
@@ -52,11 +56,13 @@ final class Sharing {
 
     Plan share(PanelFacts vehicle, List<Judgement> forAll, List<PanelAdvice> advice) {
         Totals limits = totals(new Use(0, 0, 0), forAll);
-        SharingProblem whole = ProblemBuilder.of(survey, knowledge, advice, limits);
+        SharingProblem whole = ProblemBuilder.of(survey, knowledge, account, advice, limits);
         boolean scarce = isScarce(whole, advised(whole, advice));
         SharingProblem problem = scarce ? Dominance.pruned(whole) : whole;
+        if (System.getenv("DBG") != null) { System.err.println("rooms " + problem.rooms().size() + " offers " + whole.rooms().stream().mapToInt(r -> r.offers().size()).sum() + " -> " + problem.rooms().stream().mapToInt(r -> r.offers().size()).sum() + " parts " + problem.rooms().stream().flatMap(r -> r.offers().stream()).mapToInt(o -> o.damping().parts().size()).sum() + " goods " + problem.goods().size() + " scarce " + scarce + " t " + System.nanoTime() / 1000000 % 100000); }
         Allotment advised = advised(problem, advice);
         Settled settled = settle(problem, advised, scarce);
+        if (System.getenv("DBG") != null) { System.err.println("settled t " + System.nanoTime() / 1000000 % 100000 + " " + settled.proof); }
         ShareBook book = new ShareBook(problem, settled.allotment, advised);
         List<PlannedPanel> panels = advice.stream().map(a -> planned(a, book, limits)).toList();
         return new Plan(survey, vehicle, forAll, panels, Shopping.of(problem, settled.allotment),

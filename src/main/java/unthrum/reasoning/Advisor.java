@@ -112,11 +112,7 @@ public final class Advisor {
         if (held) {
             return Verdict.HOLD;
         }
-        if (!layup.isEmpty()) {
-            boolean patchesOnly = layup.layers().stream().allMatch(l -> l.layer() == Layer.DAMPING);
-            return patchesOnly ? Verdict.PATCH : Verdict.COVER;
-        }
-        return ask ? Verdict.ASK : Verdict.LEAVE_BARE;
+        return (ask ? Verdict.ASK : Verdict.LEAVE_BARE).with(layup);
     }
 
     private List<Closing> closings(Case panel, List<WeighedWant> wants) {

@@ -40,7 +40,7 @@ public record PanelAdvice(Verdict verdict, Layup layup, List<Closing> closings, 
     public PanelAdvice with(Layup other) {
         List<Considered> again = considered.stream().map(c -> new Considered(c.material(), c.rejectedBy(), c.best(),
                 other.layers().stream().anyMatch(l -> l.material().equals(c.material())))).toList();
-        return new PanelAdvice(verdict, other, closings, panel, wants, again, ladder, best, slight, options);
+        return new PanelAdvice(verdict.with(other), other, closings, panel, wants, again, ladder, best, slight, options);
     }
 
     /** The wants that the layup serves. */

@@ -1,5 +1,8 @@
 package unthrum.reasoning;
 
+import unthrum.effect.Layup;
+import unthrum.material.Layer;
+
 /** What a panel gets. */
 public enum Verdict {
     /** A layer over the whole face. */
@@ -11,5 +14,13 @@ public enum Verdict {
     /** It cannot be reached or prepared yet. */
     HOLD,
     /** A measurement decides. */
-    ASK
+    ASK;
+
+    /** The verdict on a panel that gets these layers; where it gets none, what it was. */
+    Verdict with(Layup layup) {
+        if (this == HOLD || layup.isEmpty()) {
+            return this == PATCH || this == COVER ? LEAVE_BARE : this;
+        }
+        return layup.layers().stream().allMatch(l -> l.layer() == Layer.DAMPING) ? PATCH : COVER;
+    }
 }

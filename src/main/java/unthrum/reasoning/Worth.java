@@ -23,8 +23,8 @@ final class Worth {
         this.knowledge = knowledge;
         this.account = account;
         this.wanted = wanted;
-        this.perKilogram = knowledge.number("worth/kilogram");
-        this.perMoney = knowledge.number("worth/money");
+        this.perKilogram = account.vehicle().leastForKilogram();
+        this.perMoney = account.vehicle().leastForMoney();
     }
 
     /** What a layer's mass and money would have to bring; what safety or other layers need is not asked. */
