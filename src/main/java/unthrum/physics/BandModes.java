@@ -86,7 +86,8 @@ public final class BandModes {
                 Mode soft = ShellModes.sliding(skin, bay, false, m, n);
                 Mode sliding = ShellModes.sliding(skin, bay, true, m, n);
                 double square = sliding.frequency() * sliding.frequency();
-                Mode stiff = new Mode(Math.sqrt(square + held), sliding.bendingShare() * square / (square + held), m, n);
+                double share = sliding.bendingShare() * square / (square + held);
+                Mode stiff = new Mode(Math.sqrt(square + held), share, m, n);
                 spread(soft, stiff, Math.max(lowest, soft.frequency()), limit);
             }
         }
@@ -197,7 +198,8 @@ public final class BandModes {
          * @param radiationCounted whether that holds the loss by radiation from both faces already, as a measured one
          *     does
          */
-        public synchronized double[] power(double coverage, double otherMass, double bareLossFactor, boolean radiationCounted) {
+        public synchronized double[] power(
+                double coverage, double otherMass, double bareLossFactor, boolean radiationCounted) {
             int above = Cover.above(coverage);
             double t = layer == null ? 0 : Cover.between(above, coverage);
             Level from = layer == null ? levels[0] : level(above - 1);
