@@ -90,7 +90,7 @@ final class ProblemBuilder {
     /** Where safety asks for a layer that an offer holds, only such offers are left, and one of them must be laid. */
     private Room room(PanelAdvice panel) {
         long mass = atMost(new Limits(panel.panel(), knowledge).mass());
-        List<Options.Offer> listed = panel.options().offers();
+        List<Options.Offer> listed = worthListing(panel.options().offers());
         boolean required = listed.stream().anyMatch(o -> o.safe() && isDue(o, panel.wants()));
         List<Options.Offer> may = listed.stream().filter(o -> o.safe() || !required).toList();
         double best = AlikeOffers.best(may);
@@ -101,6 +101,33 @@ final class ProblemBuilder {
                 .sorted(Comparator.comparing(Hole::figures, Arrays::compare).thenComparing(Hole::place)).toList();
         return new Room(panel.name(), panel.panel().facts().the(Panel.class).zone() == Zone.ROOF, mass,
                 required && !offers.isEmpty(), offers, holes);
+    }
+
+    /**
+     * The offers of which no other brings as much with less mass and money by its area, as far as anyone could tell, and
+     * those that use what lies on the shelf.
+     */
+    private List<Options.Offer> worthListing(List<Options.Offer> offers) {
+        List<Options.Offer> ranked = offers.stream().sorted(Comparator.comparing(Options.Offer::safe).reversed()
+                .thenComparing(Comparator.comparingDouble(Options.Offer::whole).reversed())
+                .thenComparing(o -> o.layup().mass()).thenComparing(o -> o.layup().price())
+                .thenComparing(o -> o.layup().materials(), Figures::byFigures)).toList();
+        List<Options.Offer> listed = new ArrayList<>();
+        for (Options.Offer offer : ranked) {
+            if (usesShelf(offer) || listed.stream().noneMatch(better -> beats(better, offer))) {
+                listed.add(offer);
+            }
+        }
+        return listed;
+    }
+
+    private boolean usesShelf(Options.Offer offer) {
+        return offer.layup().materials().stream().anyMatch(m -> Shopping.onShelf(survey, m) > 0);
+    }
+
+    private static boolean beats(Options.Offer better, Options.Offer offer) {
+        return better.safe() == offer.safe() && better.layup().mass() <= offer.layup().mass()
+                && better.layup().price() <= offer.layup().price();
     }
 
     private static boolean isDue(Options.Offer offer, List<WeighedWant> wants) {

@@ -22,7 +22,7 @@ record SharingProblem(List<Room> rooms, List<Goods> goods, Bounds bounds) {
     static final double MASS = 1e3;
 
     /** Parts of what the bare vehicle gives off. */
-    static final double WORTH = 1e6;
+    static final double WORTH = 2e4;
 
     /** No bound. */
     static final long FREE = Long.MAX_VALUE / 4;
