@@ -7,7 +7,7 @@ package unthrum.physics;
  * edges. Hinged all round this is Navier's exact solution; otherwise it is Warburton's one-term Rayleigh estimate, an
  * upper bound. Clamped all round each shape is then coupled with its neighbours of the same symmetry, two at a time:
  * what is left is below 0.1 % in the first four modes. Poisson's ratio enters only through D. Sources: Leissa, NASA
- * SP-160; Warburton 1954; for springs along the edges Warburton and Edney 1984; from memory.
+ * SP-160; Warburton 1954; from memory.
  */
 public final class PlateModes {
 
@@ -48,17 +48,6 @@ public final class PlateModes {
     private static double coupling(Bay bay, int m, int n, int p, int q) {
         double[][] slopes = RitzTables.CLAMPED.slopeSlope;
         return 2 * slopes[m][p] * slopes[n][q] / (bay.area() * bay.area());
-    }
-
-    /**
-     * All edges held against turning by k newton-metres per radian and metre of edge: 0 is a hinge, positive infinity
-     * a clamp. Beside the two ends no outside value was available; between them the formula is an upper bound and
-     * rises steadily.
-     */
-    public static double restrained(Skin skin, Bay bay, double k, int m, int n) {
-        BeamMode x = BeamShape.restrained(m, k * bay.length() / skin.flexuralRigidity()).mode();
-        BeamMode y = BeamShape.restrained(n, k * bay.width() / skin.flexuralRigidity()).mode();
-        return frequency(skin, bay.length(), bay.width(), x, y);
     }
 
     static double frequency(Skin skin, double a, double b, BeamMode x, BeamMode y) {
