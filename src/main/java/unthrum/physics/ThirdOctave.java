@@ -1,5 +1,7 @@
 package unthrum.physics;
 
+import java.util.List;
+
 /**
  * The third-octave bands from 10 Hz to 20 kHz, with their A-weighting.
  *
@@ -14,6 +16,9 @@ public enum ThirdOctave {
     HZ_500(500), HZ_630(630), HZ_800(800), HZ_1000(1000), HZ_1250(1250), HZ_1600(1600), HZ_2000(2000),
     HZ_2500(2500), HZ_3150(3150), HZ_4000(4000), HZ_5000(5000), HZ_6300(6300), HZ_8000(8000), HZ_10000(10000),
     HZ_12500(12500), HZ_16000(16000), HZ_20000(20000);
+
+    /** The bands in which panels are told, 25 Hz to 5 kHz. */
+    public static final List<ThirdOctave> HEARD = List.of(values()).subList(HZ_25.ordinal(), HZ_5000.ordinal() + 1);
 
     /** Position of the 1 kHz band, from which IEC 61260-1 counts. */
     private static final int ONE_KILOHERTZ = 20;

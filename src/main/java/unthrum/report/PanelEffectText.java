@@ -33,6 +33,7 @@ final class PanelEffectText {
                 .anyMatch(l -> Math.round(l.value().gain()) != 0);
         if (blocks) {
             lines.add(blocking());
+            floated(lines);
         }
         flow("Heat coming in", effect.heat().summer(), lines);
         flow("Heat lost in winter", effect.heat().winter(), lines);
@@ -82,6 +83,26 @@ final class PanelEffectText {
         }
         return "Holds back sound " + English.and(bands)
                 + (outside.isEmpty() ? "" : "; " + English.and(outside) + " outside the formula's range") + ".";
+    }
+
+    /** Where a floated barrier holds back less than bare metal or than laid direct, and that nobody measured it. */
+    private void floated(List<String> lines) {
+        List<Blocking> floated = effect.blocking().stream()
+                .filter(b -> b.losses().isWithin() && b.losses().value().floated().isPresent()).toList();
+        for (Blocking blocking : floated) {
+            Blocking.Losses l = blocking.losses().value();
+            long direct = Math.round(l.floated().get().direct() - l.treated());
+            long bare = Math.round(-l.gain());
+            if (direct > 0 || bare > 0) {
+                lines.add("At " + Dimension.FREQUENCY.show(blocking.band().nominal()) + " that is "
+                        + (bare > 0 ? bare + " dB less than bare metal and " : "") + direct
+                        + " dB less than with the barrier straight on the skin, since barrier and skin swing on their "
+                        + "spring at about " + Dimension.FREQUENCY.show(l.floated().get().resonance()) + ".");
+            }
+        }
+        if (floated.stream().anyMatch(b -> !b.losses().value().floated().get().measured())) {
+            lines.add("The figures of a barrier on foam or felt are computed, not measured.");
+        }
     }
 
     private static void flow(String what, Estimate<HeatEffect.Flow> flow, List<String> lines) {

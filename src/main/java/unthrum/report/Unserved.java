@@ -141,6 +141,6 @@ final class Unserved {
     private String lost() {
         return advice.panel().facts().all(Decoupled.class).filter(d -> d.gain() > 0).findFirst()
                 .map(d -> " That gives up the gain of floating it: about "
-                        + unthrum.reading.Dimension.LEVEL.show(d.gain()) + " at 500 Hz.").orElse("");
+                        + unthrum.reading.Dimension.LEVEL.show(d.gain()) + " on average from 250 Hz to 4 kHz.").orElse("");
     }
 }
