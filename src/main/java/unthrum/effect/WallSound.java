@@ -2,9 +2,11 @@ package unthrum.effect;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.ToDoubleFunction;
 import unthrum.derive.FloatedBarrier;
 import unthrum.derive.MetalSheet;
@@ -59,6 +61,34 @@ public final class WallSound {
     private final double ringShare;
     private final Bridges bridges;
 
+    /**
+     * A wall without its ties in every band, kept since panels are twins and layups are tried by the hundred.
+     *
+     * @param stuck   what would pass if both leaves were stuck together; nothing for a single leaf
+     * @param carried movement of the barrier over that of the skin, squared; one for a single leaf
+     */
+    private record Curves(double[] passed, double[] stuck, double[] carried, double[] uncertainty) {
+        private static final int MOST_KEPT = 20_000;
+        private static final Map<Partition, Curves> KEPT = new ConcurrentHashMap<>();
+
+        static Curves of(Partition wall) {
+            if (KEPT.size() > MOST_KEPT) {
+                KEPT.clear();
+            }
+            return KEPT.computeIfAbsent(wall, Curves::computed);
+        }
+
+        private static Curves computed(Partition wall) {
+            DoubleLeaf floated = wall instanceof DoubleLeaf two ? two : null;
+            return new Curves(each(wall::passed), each(b -> floated == null ? 0 : floated.stuck(b)),
+                    each(b -> floated == null ? 1 : floated.carried(b)), each(wall::uncertainty));
+        }
+
+        private static double[] each(ToDoubleFunction<ThirdOctave> figure) {
+            return ThirdOctave.HEARD.stream().mapToDouble(figure).toArray();
+        }
+    }
+
     public WallSound(Knowledge knowledge, PanelFacts facts) {
         this.knowledge = knowledge;
         this.panel = facts.the(Panel.class);
@@ -80,18 +110,27 @@ public final class WallSound {
     /** Share of the incident sound power that passes the skin with these layers, from the metal inward; none: bare. */
     public double[] transmission(List<Material> layers) {
         Partition wall = wall(layers);
-        Leaf bare = leaf(List.of(), 0);
-        double past = Math.pow(10, -knowledge.number("usual/past-the-panel") / 10);
+        Curves curves = Curves.of(wall);
         double ring = has(layers, Layer.BARRIER) ? ringShare : 0;
-        return each(band -> Math.min(1, past
-                + (1 - ring) * wall.passed(band) + (ring == 0 ? 0 : ring * bare.passed(band))));
+        double tied = wall instanceof DoubleLeaf floated ? bridges.passed(floated.skin(), floated.barrier()) : 0;
+        double[] bare = ring == 0 ? curves.passed() : Curves.of(leaf(List.of(), 0)).passed();
+        double past = Math.pow(10, -knowledge.number("usual/past-the-panel") / 10);
+        double[] passed = new double[bare.length];
+        for (int i = 0; i < passed.length; i++) {
+            passed[i] = Math.min(1, past + (1 - ring) * (curves.passed()[i] + tied * curves.stuck()[i]) + ring * bare[i]);
+        }
+        return passed;
     }
 
     /** Uncertainty of each of these as a transmission loss, dB either way. */
     public double[] uncertainty(List<Material> layers) {
-        Partition wall = wall(layers);
-        return each(band -> band.centre() < massControlledFrom
-                ? Math.max(BELOW_RESONANCE, wall.uncertainty(band)) : wall.uncertainty(band));
+        double[] uncertainty = Curves.of(wall(layers)).uncertainty().clone();
+        for (int i = 0; i < uncertainty.length; i++) {
+            if (ThirdOctave.HEARD.get(i).centre() < massControlledFrom) {
+                uncertainty[i] = Math.max(BELOW_RESONANCE, uncertainty[i]);
+            }
+        }
+        return uncertainty;
     }
 
     /**
@@ -99,8 +138,15 @@ public final class WallSound {
      * that move with it, the square of barrier over skin for a floated barrier, more than one at its resonance.
      */
     public double[] cover(List<Material> layers) {
-        Optional<DoubleLeaf> floated = floated(layers);
-        return each(band -> floated.map(f -> ringShare + (1 - ringShare) * f.carried(band)).orElse(1.0));
+        Partition wall = wall(layers);
+        double[] cover = Curves.of(wall).carried().clone();
+        if (wall instanceof DoubleLeaf floated) {
+            double tied = bridges.piston(floated.barrier());
+            for (int i = 0; i < cover.length; i++) {
+                cover[i] = ringShare + (1 - ringShare) * (cover[i] + tied);
+            }
+        }
+        return cover;
     }
 
     /** Whether walls of this kind were ever measured and compared; else its figures are computed only. */
@@ -111,10 +157,6 @@ public final class WallSound {
     /** Resonance of skin, foam and barrier, Hz; none where nothing floats. */
     public OptionalDouble resonance(List<Material> layers) {
         return floated(layers).map(f -> OptionalDouble.of(f.resonance())).orElse(OptionalDouble.empty());
-    }
-
-    private static double[] each(ToDoubleFunction<ThirdOctave> figure) {
-        return ThirdOctave.HEARD.stream().mapToDouble(figure).toArray();
     }
 
     private Partition wall(List<Material> layers) {
@@ -137,7 +179,7 @@ public final class WallSound {
         Leaf heavy = Leaf.stiff(half + Stack.mass(layers.subList(spring + 1, layers.size())), rigidity,
                 BARRIER_LOSS_FACTOR);
         return Optional.of(new DoubleLeaf(leaf(layers.subList(0, spring), half), heavy,
-                FloatedBarrier.spring(foam, knowledge), bridges));
+                FloatedBarrier.spring(foam, knowledge), Bridges.NONE));
     }
 
     private Leaf leaf(List<Material> layers, double more) {

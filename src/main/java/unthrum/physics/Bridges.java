@@ -35,7 +35,7 @@ public record Bridges(double lines, double points, double relief) {
     }
 
     /** What the ties pass, as a share of what both leaves would pass if they were stuck together. */
-    double passed(Leaf skin, Leaf driven) {
+    public double passed(Leaf skin, Leaf driven) {
         double lighter = 1 + driven.surfaceMass() / skin.surfaceMass();
         return piston(driven) * lighter * lighter;
     }

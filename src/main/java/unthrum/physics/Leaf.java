@@ -55,6 +55,12 @@ public record Leaf(double surfaceMass, double flexuralRigidity, double lossFacto
                 : Math.min(1, passed * Math.pow(10, coincidenceCost(frequency) / 10));
     }
 
+    /** Far below coincidence the mass changes slowly over a band. */
+    @Override
+    public double passed(ThirdOctave band) {
+        return band.upperEdge() < criticalFrequency() / 2 ? passed(band.centre()) : Samples.mean(band, this::passed);
+    }
+
     /** What coincidence takes from the field-incidence mass law, dB, never below nought. */
     double coincidenceCost(double frequency) {
         double ratio = frequency / criticalFrequency();

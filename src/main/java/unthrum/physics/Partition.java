@@ -19,9 +19,7 @@ public sealed interface Partition permits Leaf, DoubleLeaf {
     boolean measured();
 
     /** Share of the incident sound power that passes in a third octave: the mean over the band. */
-    default double passed(ThirdOctave band) {
-        return Samples.mean(band, this::passed);
-    }
+    double passed(ThirdOctave band);
 
     /** Transmission loss at one frequency, field incidence, dB. */
     default double transmissionLoss(double frequency) {

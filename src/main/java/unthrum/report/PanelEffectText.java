@@ -89,19 +89,28 @@ final class PanelEffectText {
     private void floated(List<String> lines) {
         List<Blocking> floated = effect.blocking().stream()
                 .filter(b -> b.losses().isWithin() && b.losses().value().floated().isPresent()).toList();
+        List<String> lost = new ArrayList<>();
+        List<String> worse = new ArrayList<>();
         for (Blocking blocking : floated) {
             Blocking.Losses l = blocking.losses().value();
-            long direct = Math.round(l.floated().get().direct() - l.treated());
-            long bare = Math.round(-l.gain());
-            if (direct > 0 || bare > 0) {
-                lines.add("At " + Dimension.FREQUENCY.show(blocking.band().nominal()) + " that is "
-                        + (bare > 0 ? bare + " dB less than bare metal and " : "") + direct
-                        + " dB less than with the barrier straight on the skin, since barrier and skin swing on their "
-                        + "spring at about " + Dimension.FREQUENCY.show(l.floated().get().resonance()) + ".");
-            }
+            String band = " at " + Dimension.FREQUENCY.show(blocking.band().nominal());
+            addLess(l.floated().get().direct() - l.treated(), band, lost);
+            addLess(-l.gain(), band, worse);
+        }
+        if (!lost.isEmpty()) {
+            lines.add("Skin and barrier bounce on what lies between them at about "
+                    + Dimension.FREQUENCY.show(floated.get(0).losses().value().floated().get().resonance())
+                    + ", so the panel holds back less than with the barrier laid direct: " + English.and(lost)
+                    + (worse.isEmpty() ? "." : "; and less than bare metal: " + English.and(worse) + "."));
         }
         if (floated.stream().anyMatch(b -> !b.losses().value().floated().get().measured())) {
             lines.add("The figures of a barrier on foam or felt are computed, not measured.");
+        }
+    }
+
+    private static void addLess(double decibels, String band, List<String> less) {
+        if (Math.round(decibels) > 0) {
+            less.add(Math.round(decibels) + " dB" + band);
         }
     }
 

@@ -9,6 +9,11 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import unthrum.material.Material;
+import unthrum.physics.Bridges;
+import unthrum.physics.Decoupler;
+import unthrum.physics.DoubleLeaf;
+import unthrum.physics.Leaf;
+import unthrum.physics.Sheet;
 import unthrum.physics.ThirdOctave;
 
 @DisplayName("What a skin passes under layers, in each third octave")
@@ -78,6 +83,23 @@ class WallSoundTest {
                     .isGreaterThan(loss("plain", ThirdOctave.HZ_1600, "vinyl-barrier-2") + 3);
             assertThat(wall("plain").resonance(of(FLOATED)).orElseThrow()).isCloseTo(623, offset(1.0));
             assertThat(wall("plain").resonance(of("vinyl-barrier-2"))).isEmpty();
+        }
+
+        /** 20 hard brackets and 2.4 m of edge on 0.36 m², on a barrier of 100 MPa: the physics of both leaves by itself. */
+        @Test
+        @DisplayName("counts edges and hard fixings as ties, and what finds its way past besides")
+        void ties() {
+            double rigidity = 100e6 * Math.pow(0.002, 3) / (12 * (1 - 0.45 * 0.45));
+            DoubleLeaf tied = new DoubleLeaf(Leaf.stiff(6.28 + 0.1, Sheet.steel(0.0008).flexuralRigidity(), 0.01),
+                    Leaf.stiff(4.1, rigidity, 0.2), Decoupler.closedCell(0.006, 230e3, 0.2 / 0.006, 0.15),
+                    new Bridges(2.4 / 0.36, 20 / 0.36, 0));
+            double rings = 20 * Math.PI / 4 * 0.02 * 0.02 / 0.36;
+            double[] bare = wall("bolted").transmission(of());
+            double[] passed = wall("bolted").transmission(of(FLOATED));
+            for (ThirdOctave band : ThirdOctave.HEARD) {
+                double expected = 1e-5 + (1 - rings) * tied.passed(band) + rings * (bare[at(band)] - 1e-5);
+                assertThat(10 * Math.log10(passed[at(band)])).isCloseTo(10 * Math.log10(expected), offset(0.01));
+            }
         }
 
         @Test
