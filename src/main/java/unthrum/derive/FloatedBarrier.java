@@ -2,6 +2,7 @@ package unthrum.derive;
 
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Material;
+import unthrum.physics.Bridges;
 import unthrum.physics.Decoupler;
 import unthrum.physics.DoubleLeaf;
 import unthrum.physics.Leaf;
@@ -20,7 +21,7 @@ public final class FloatedBarrier {
     /** @param skin surface density of the skin, kg/m² */
     public FloatedBarrier(double skin, Decoupler foam, Knowledge knowledge) {
         double barrier = knowledge.number("usual/barrier-weight");
-        this.floated = new DoubleLeaf(Leaf.limp(skin), Leaf.limp(barrier), foam);
+        this.floated = new DoubleLeaf(Leaf.limp(skin), Leaf.limp(barrier), foam, Bridges.NONE);
         this.direct = Leaf.limp(skin + barrier);
     }
 
@@ -30,9 +31,16 @@ public final class FloatedBarrier {
         double modulus = foam.springModulus().orElseThrow().si();
         double loss = knowledge.number("usual/foam-loss-factor");
         return switch (foam.cell()) {
-            case OPEN, FIBRE -> Decoupler.openCell(depth, modulus, loss);
-            case SOLID, CLOSED -> Decoupler.closedCell(depth, modulus, loss);
+            case FIBRE -> Decoupler.fibre(depth, modulus);
+            case OPEN -> Decoupler.openCell(depth, modulus, foam.density(), loss);
+            case SOLID, CLOSED -> Decoupler.closedCell(depth, modulus, foam.density(), loss);
         };
+    }
+
+    /** The usual foam under a barrier, as deep as there is room for. */
+    static Decoupler usual(double depth, Knowledge knowledge) {
+        return Decoupler.closedCell(depth, knowledge.number("usual/foam-modulus"),
+                knowledge.number("usual/foam-density"), knowledge.number("usual/foam-loss-factor"));
     }
 
     /** Of skin, foam and barrier, Hz. */
@@ -40,13 +48,13 @@ public final class FloatedBarrier {
         return floated.resonance();
     }
 
-    /** Mean over the bands in which floating is judged, dB; negative where the foam does harm. */
+    /** Mean over the third octaves from 250 Hz to 4 kHz, dB; negative where the foam does harm. */
     public double gain() {
         double gain = 0;
         int bands = 0;
-        for (ThirdOctave band : ThirdOctave.values()) {
+        for (ThirdOctave band : ThirdOctave.HEARD) {
             if (band.nominal() >= LOWEST_BAND && band.nominal() <= HIGHEST_BAND) {
-                gain += floated.transmissionLoss(band.centre()) - direct.transmissionLoss(band.centre());
+                gain += floated.transmissionLoss(band) - direct.transmissionLoss(band);
                 bands++;
             }
         }

@@ -11,7 +11,6 @@ import unthrum.facts.Room;
 import unthrum.knowledge.Knowledge;
 import unthrum.physics.Air;
 import unthrum.physics.CompositeLoss;
-import unthrum.physics.Decoupler;
 import unthrum.physics.MassLaw;
 import unthrum.survey.OpeningState;
 
@@ -46,8 +45,8 @@ final class SoundDeriver {
     }
 
     private Decoupled decoupled(Panel panel, double depth) {
-        FloatedBarrier floated = new FloatedBarrier(panel.skinWeight(), Decoupler.closedCell(depth,
-                knowledge.number("usual/foam-modulus"), knowledge.number("usual/foam-loss-factor")), knowledge);
+        FloatedBarrier floated =
+                new FloatedBarrier(panel.skinWeight(), FloatedBarrier.usual(depth, knowledge), knowledge);
         return new Decoupled(panel.name(), depth, floated.resonance(), floated.gain());
     }
 }

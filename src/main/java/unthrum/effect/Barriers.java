@@ -1,41 +1,31 @@
 package unthrum.effect;
 
 import java.util.List;
+import java.util.Optional;
+import unthrum.derive.OpenArea;
 import unthrum.facts.Opening;
 import unthrum.facts.Panel;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Layer;
 import unthrum.material.Material;
-import unthrum.physics.Band;
 import unthrum.physics.CompositeLoss;
-import unthrum.physics.DoubleLeaf;
 import unthrum.physics.Estimate;
-import unthrum.physics.Leaf;
 import unthrum.physics.Partition;
 import unthrum.physics.ThirdOctave;
-import unthrum.derive.FloatedBarrier;
-import unthrum.derive.MetalSheet;
-import unthrum.derive.OpenArea;
 import unthrum.survey.OpeningState;
 
 /**
- * A panel as a wall against sound: skin and layers by the mass law, a barrier on a spring as a second leaf, bare strips
- * and open holes beside them. A closed hole is taken to block as well as the skin.
+ * A panel as a wall against sound: what its skin passes under each strip of layers, and bare strips and open holes
+ * beside them. A closed hole is taken to block as well as the skin.
  */
 final class Barriers {
 
     /** Bands in which a plan shows transmission loss: drumming, the middle, hiss. */
     static final List<ThirdOctave> BANDS = List.of(ThirdOctave.HZ_125, ThirdOctave.HZ_500, ThirdOctave.HZ_2000);
 
-    /** Root mean square of 33 measured octave values of bare steel about {@link unthrum.physics.MassLaw}. */
-    private static final double SINGLE_LEAF = 3;
-    /** As {@link DoubleLeaf} states, away from its resonance and near it. */
-    private static final double DOUBLE_LEAF = 5;
-    private static final double NEAR_RESONANCE = 10;
-    private static final Band NEAR = new Band(Math.sqrt(0.5), Math.sqrt(2));
-
     private final Knowledge knowledge;
     private final Panel panel;
+    private final WallSound sound;
     private final List<Stack> stacks;
     private final double openBefore;
     private final double openAfter;
@@ -43,6 +33,7 @@ final class Barriers {
     Barriers(Knowledge knowledge, Treated treated) {
         this.knowledge = knowledge;
         this.panel = treated.facts().the(Panel.class);
+        this.sound = new WallSound(knowledge, treated.facts());
         this.stacks = Stack.of(panel, treated.layup());
         List<Opening> open = treated.facts().all(Opening.class).filter(o -> o.state() == OpeningState.OPEN).toList();
         this.openBefore = share(open);
@@ -81,48 +72,46 @@ final class Barriers {
             return Estimate.outside("below twice the first resonance of the stiffest bay its stiffness decides, not "
                     + "its mass");
         }
-        double barrier = passed(band, true);
-        double rest = passed(band, false);
+        return Estimate.within(losses(band));
+    }
+
+    private Blocking.Losses losses(ThirdOctave band) {
+        int at = ThirdOctave.HEARD.indexOf(band);
+        double barrier = passed(at, true);
+        double rest = passed(at, false);
         double wall = CompositeLoss.loss(barrier + rest);
-        double skin = leaf(List.of()).transmissionLoss(band);
-        return Estimate.within(new Blocking.Losses(CompositeLoss.withOpening(skin, openBefore),
+        double bare = CompositeLoss.loss(sound.transmission(List.of())[at]);
+        return new Blocking.Losses(CompositeLoss.withOpening(bare, openBefore),
                 CompositeLoss.withOpening(wall, openBefore), CompositeLoss.withOpening(wall, openAfter),
-                stacks.stream().mapToDouble(s -> uncertainty(partition(s), band)).max().orElseThrow(),
-                paths(openAfter, rest, barrier)));
+                stacks.stream().mapToDouble(s -> sound.uncertainty(s.layers())[at]).max().orElseThrow(),
+                floated(at), paths(openAfter, rest, barrier));
+    }
+
+    /** Σsτ over the strips with a barrier, or over those without. */
+    private double passed(int band, boolean barrier) {
+        return stacks.stream().filter(s -> s.has(Layer.BARRIER) == barrier)
+                .mapToDouble(s -> s.share() * sound.transmission(s.layers())[band]).sum();
+    }
+
+    private Optional<Blocking.Floated> floated(int band) {
+        return stacks.stream().filter(s -> sound.resonance(s.layers()).isPresent()).findFirst().map(Stack::layers)
+                .map(layers -> new Blocking.Floated(sound.resonance(layers).getAsDouble(), direct(band),
+                        sound.measured(layers)));
+    }
+
+    /** With all barriers straight on the skin. */
+    private double direct(int band) {
+        double passed = stacks.stream().mapToDouble(s -> s.share()
+                * sound.transmission(withoutDecoupler(s.layers()))[band]).sum();
+        return CompositeLoss.withOpening(CompositeLoss.loss(passed), openAfter);
+    }
+
+    private static List<Material> withoutDecoupler(List<Material> layers) {
+        return layers.stream().filter(m -> m.layer() != Layer.DECOUPLER).toList();
     }
 
     private static Blocking.Paths paths(double open, double rest, double barrier) {
         double all = open + (1 - open) * (rest + barrier);
         return new Blocking.Paths(open / all, (1 - open) * rest / all, (1 - open) * barrier / all);
-    }
-
-    /** Σsτ over the strips with a barrier, or over those without. */
-    private double passed(ThirdOctave band, boolean barrier) {
-        return stacks.stream().filter(s -> s.position(Layer.BARRIER) >= 0 == barrier)
-                .mapToDouble(s -> s.share() * CompositeLoss.transmission(partition(s).transmissionLoss(band))).sum();
-    }
-
-    private Partition partition(Stack stack) {
-        int spring = stack.position(Layer.DECOUPLER);
-        int barrier = stack.position(Layer.BARRIER);
-        if (spring < 0 || barrier < spring || stack.layers().get(spring).springModulus().isEmpty()) {
-            return leaf(stack.layers());
-        }
-        List<Material> beyond = stack.layers().subList(spring + 1, stack.layers().size());
-        return new DoubleLeaf(leaf(stack.layers().subList(0, spring + 1)), Leaf.limp(Stack.mass(beyond)),
-                FloatedBarrier.spring(stack.layers().get(spring), knowledge));
-    }
-
-    private Leaf leaf(List<Material> layers) {
-        return Leaf.stiff(panel.skinWeight() + Stack.mass(layers), MetalSheet.of(panel).flexuralRigidity(),
-                knowledge.number("usual/bare-loss-factor"));
-    }
-
-
-    private static double uncertainty(Partition partition, ThirdOctave band) {
-        if (!(partition instanceof DoubleLeaf floated)) {
-            return SINGLE_LEAF;
-        }
-        return NEAR.contains(band.centre() / floated.resonance()) ? NEAR_RESONANCE : DOUBLE_LEAF;
     }
 }

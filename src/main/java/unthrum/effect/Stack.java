@@ -73,13 +73,7 @@ record Stack(double share, List<Material> layers) {
         return layers.stream().mapToDouble(m -> m.surfaceDensity().si()).sum();
     }
 
-    /** Position of the first layer of a kind, or −1. */
-    int position(Layer layer) {
-        for (int i = 0; i < layers.size(); i++) {
-            if (layers.get(i).layer() == layer) {
-                return i;
-            }
-        }
-        return -1;
+    boolean has(Layer layer) {
+        return layers.stream().anyMatch(m -> m.layer() == layer);
     }
 }

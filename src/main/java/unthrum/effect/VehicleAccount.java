@@ -10,6 +10,7 @@ import java.util.Set;
 import unthrum.derive.HeardSound;
 import unthrum.derive.PanelFacts;
 import unthrum.facts.Bay;
+import unthrum.facts.Fixing;
 import unthrum.facts.Heat;
 import unthrum.facts.Opening;
 import unthrum.facts.Panel;
@@ -152,7 +153,8 @@ public final class VehicleAccount {
     /** What the gains on a panel are computed from. */
     public List<Object> read(PanelFacts facts) {
         List<Object> read = new ArrayList<>(facts.facts().stream().filter(f -> f instanceof Panel || f instanceof Bay
-                || f instanceof Rib || f instanceof Heat || f instanceof Setting || f instanceof Opening).toList());
+                || f instanceof Rib || f instanceof Heat || f instanceof Setting || f instanceof Opening
+                || f instanceof Fixing).toList());
         boolean heat = totals.keySet().stream().anyMatch(w -> w.sound().isEmpty());
         facts.facts().stream().filter(f -> heat && (f instanceof Room || f instanceof Surface)).forEach(read::add);
         return read;

@@ -58,15 +58,6 @@ public final class CompositeLoss {
         return panelLoss - withOpening(panelLoss, openShare);
     }
 
-    /** What is won by closing part of the openings, dB, while the rest (drains, vents) stays open. */
-    public static double gainOfClosing(double panelLoss, double openBefore, double openAfter) {
-        if (openAfter > openBefore) {
-            throw new IllegalArgumentException(
-                    "open share afterwards is " + openAfter + ", expected not above " + openBefore);
-        }
-        return withOpening(panelLoss, openAfter) - withOpening(panelLoss, openBefore);
-    }
-
     /**
      * The weakest path: position of the area that lets most sound through, Sᵢτᵢ. The next effort belongs there.
      */

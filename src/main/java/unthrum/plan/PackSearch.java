@@ -38,7 +38,7 @@ final class PackSearch {
     private final PriorityQueue<Node> open = new PriorityQueue<>(
             Comparator.comparingLong(Node::bound).thenComparing(Node::number, Comparator.reverseOrder()));
     private final List<Node> asGood = new ArrayList<>();
-    private final long step;
+    private final long tell;
     private final BooleanSupplier isOver;
     private double budget;
     private int nodes;
@@ -48,14 +48,15 @@ final class PackSearch {
 
     /**
      * @param goal   that the model minimises
+     * @param tell   a better goal is not sought that is better by less
      * @param isOver asked after each step, whether to end with what is found
      */
-    PackSearch(SharingModel model, LinearExprBuilder goal, Allotment best, long reached, double budget,
+    PackSearch(SharingModel model, LinearExprBuilder goal, Allotment best, long reached, long tell, double budget,
                BooleanSupplier isOver) {
         this.model = model;
         this.goal = goal;
         this.relaxation = new Relaxation(model.get().model());
-        this.step = step(model.get().model().getObjective());
+        this.tell = Math.max(step(model.get().model().getObjective()), tell);
         this.best = best;
         this.reached = reached;
         this.budget = budget;
@@ -94,7 +95,7 @@ final class PackSearch {
     }
 
     /**
-     * @param bound what the goal cannot fall below; as much as was reached when that is proved best
+     * @param bound no plan is better than this by what is told apart; as much as was reached when that is proved best
      * @param boxes all that may hold a plan as good as the best; the next aim need not look elsewhere
      */
     record Found(Allotment best, long reached, long bound, double left, List<Box> boxes) {
@@ -104,7 +105,7 @@ final class PackSearch {
         boxes.forEach(box -> open.add(new Node(box, UNKNOWN, nodes++)));
         do {
             visit(open.poll());
-        } while (!open.isEmpty() && open.peek().bound() < reached && budget > 0
+        } while (!open.isEmpty() && open.peek().bound() <= reached - tell && budget > 0
                 && !isOver.getAsBoolean());
         long rest = open.isEmpty() ? reached : open.peek().bound();
         asGood.addAll(open);
@@ -124,7 +125,7 @@ final class PackSearch {
         long bound = Math.max(node.bound(), ceil(least.getAsDouble()));
         Node here = new Node(node.box(), bound, node.number());
         int split = mostBroken(here);
-        if (least.getAsDouble() > reached - step + WHOLE) {
+        if (least.getAsDouble() > reached - tell + WHOLE) {
             asGood.add(here);
         } else if (split >= 0) {
             split(here, split, (long) Math.floor(relaxation.value(model.packIndex(split))));
@@ -180,7 +181,7 @@ final class PackSearch {
             only.addLinearConstraint(only.getIntVarFromProtoIndex(model.packIndex(g)), node.box().from()[g],
                     node.box().to()[g]);
         }
-        only.addLessOrEqual(goal, reached - step);
+        only.addLessOrEqual(goal, reached - tell);
         CpSolver solver = ExactSharing.solver(LEAF);
         CpSolverStatus status = solver.solve(only);
         budget -= solver.response().getDeterministicTime();

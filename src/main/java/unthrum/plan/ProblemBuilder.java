@@ -84,7 +84,7 @@ final class ProblemBuilder {
         boolean byPiece = material.layer() == Layer.SEAL;
         return new Goods(material, byPiece ? material.inPack() : Math.round(material.packArea() * SharingProblem.AREA),
                 material.price().amount().movePointRight(2).longValue(), Shopping.onShelf(survey, material),
-                worth(perMoney * material.price().amount().doubleValue()));
+                Math.round(SharingProblem.WORTH * perMoney * material.price().amount().doubleValue()));
     }
 
     /** Where safety asks for a layer that an offer holds, only such offers are left, and one of them must be laid. */
@@ -103,10 +103,7 @@ final class ProblemBuilder {
                 required && !offers.isEmpty(), offers, holes);
     }
 
-    /**
-     * The offers of which no other brings as much with less mass and money by its area, as far as anyone could tell, and
-     * those that use what lies on the shelf.
-     */
+    /** The offers of which no other brings as much with less mass and money, whether or not the shelf gives its part. */
     private List<Options.Offer> worthListing(List<Options.Offer> offers) {
         List<Options.Offer> ranked = offers.stream().sorted(Comparator.comparing(Options.Offer::safe).reversed()
                 .thenComparing(Comparator.comparingDouble(Options.Offer::whole).reversed())
@@ -114,20 +111,22 @@ final class ProblemBuilder {
                 .thenComparing(o -> o.layup().materials(), Figures::byFigures)).toList();
         List<Options.Offer> listed = new ArrayList<>();
         for (Options.Offer offer : ranked) {
-            if (usesShelf(offer) || listed.stream().noneMatch(better -> beats(better, offer))) {
+            if (listed.stream().noneMatch(better -> beats(better, offer))) {
                 listed.add(offer);
             }
         }
         return listed;
     }
 
-    private boolean usesShelf(Options.Offer offer) {
-        return offer.layup().materials().stream().anyMatch(m -> Shopping.onShelf(survey, m) > 0);
+    /** What of it is bought if the shelf gives all it can. */
+    private double bought(Options.Offer offer) {
+        return offer.layup().layers().stream().filter(l -> Shopping.onShelf(survey, l.material()) == 0)
+                .mapToDouble(Laid::price).sum();
     }
 
-    private static boolean beats(Options.Offer better, Options.Offer offer) {
+    private boolean beats(Options.Offer better, Options.Offer offer) {
         return better.safe() == offer.safe() && better.layup().mass() <= offer.layup().mass()
-                && better.layup().price() <= offer.layup().price();
+                && better.layup().price() <= offer.layup().price() && bought(better) <= bought(offer);
     }
 
     private static boolean isDue(Options.Offer offer, List<WeighedWant> wants) {
@@ -195,7 +194,7 @@ final class ProblemBuilder {
     }
 
     private static long worth(double gain) {
-        return Math.round(SharingProblem.WORTH * gain);
+        return SharingProblem.GAIN * Math.round(SharingProblem.WORTH / SharingProblem.GAIN * gain);
     }
 
     private static long area(double area) {

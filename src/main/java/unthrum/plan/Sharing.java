@@ -86,7 +86,8 @@ final class Sharing {
         if (!ExactSharing.isAvailable()) {
             return new Settled(ranked, proof(Standing.BY_RANK, ranked, mostWorth(problem)));
         }
-        ExactSharing.Solved solved = ExactSharing.solve(problem, ranked, patience);
+        ExactSharing.Solved solved = ExactSharing.solve(problem, ranked, patience,
+                Math.round(SharingProblem.WORTH * knowledge.number("tell/alike")));
         return new Settled(solved.allotment(), proof(solved.proved() ? Standing.PROVED_BEST : Standing.BEST_FOUND,
                 solved.allotment(), Math.min(solved.bound(), mostWorth(problem))));
     }

@@ -22,7 +22,10 @@ record SharingProblem(List<Room> rooms, List<Goods> goods, Bounds bounds) {
     static final double MASS = 1e3;
 
     /** Parts of what the bare vehicle gives off. */
-    static final double WORTH = 2e4;
+    static final double WORTH = 1e6;
+
+    /** Gains count in steps of so many parts, 0.005 %: finer than anyone could tell; money counts to the part. */
+    static final long GAIN = 50;
 
     /** No bound. */
     static final long FREE = Long.MAX_VALUE / 4;

@@ -11,6 +11,7 @@ import unthrum.effect.Layup;
 import unthrum.effect.VehicleAccount;
 import unthrum.facts.Bay;
 import unthrum.facts.Fact;
+import unthrum.facts.Fixing;
 import unthrum.facts.Heat;
 import unthrum.facts.Hold;
 import unthrum.facts.Opening;
@@ -35,7 +36,7 @@ public final class Advisor {
 
     /** The kinds of fact that the choice of a layup reads. */
     public static final Set<Class<? extends Fact>> WEIGHED = Set.of(Panel.class, Bay.class, Rib.class, Heat.class,
-            Setting.class, Opening.class, Room.class, Surface.class);
+            Setting.class, Opening.class, Fixing.class, Room.class, Surface.class);
 
     /** An open hole counts as so much of the panel where no formula tells what its closing gains, m². Common practice. */
     private static final double HOLE = 0.1;

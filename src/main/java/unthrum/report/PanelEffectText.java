@@ -33,6 +33,7 @@ final class PanelEffectText {
                 .anyMatch(l -> Math.round(l.value().gain()) != 0);
         if (blocks) {
             lines.add(blocking());
+            floated(lines);
         }
         flow("Heat coming in", effect.heat().summer(), lines);
         flow("Heat lost in winter", effect.heat().winter(), lines);
@@ -82,6 +83,35 @@ final class PanelEffectText {
         }
         return "Holds back sound " + English.and(bands)
                 + (outside.isEmpty() ? "" : "; " + English.and(outside) + " outside the formula's range") + ".";
+    }
+
+    /** Where a floated barrier holds back less than bare metal or than laid direct, and that nobody measured it. */
+    private void floated(List<String> lines) {
+        List<Blocking> floated = effect.blocking().stream()
+                .filter(b -> b.losses().isWithin() && b.losses().value().floated().isPresent()).toList();
+        List<String> lost = new ArrayList<>();
+        List<String> worse = new ArrayList<>();
+        for (Blocking blocking : floated) {
+            Blocking.Losses l = blocking.losses().value();
+            String band = " at " + Dimension.FREQUENCY.show(blocking.band().nominal());
+            addLess(l.floated().get().direct() - l.treated(), band, lost);
+            addLess(-l.gain(), band, worse);
+        }
+        if (!lost.isEmpty()) {
+            lines.add("Skin and barrier bounce on what lies between them at about "
+                    + Dimension.FREQUENCY.show(floated.get(0).losses().value().floated().get().resonance())
+                    + ", so the panel holds back less than with the barrier laid direct: " + English.and(lost)
+                    + (worse.isEmpty() ? "." : "; and less than bare metal: " + English.and(worse) + "."));
+        }
+        if (floated.stream().anyMatch(b -> !b.losses().value().floated().get().measured())) {
+            lines.add("The figures of a barrier on foam or felt are computed, not measured.");
+        }
+    }
+
+    private static void addLess(double decibels, String band, List<String> less) {
+        if (Math.round(decibels) > 0) {
+            less.add(Math.round(decibels) + " dB" + band);
+        }
     }
 
     private static void flow(String what, Estimate<HeatEffect.Flow> flow, List<String> lines) {

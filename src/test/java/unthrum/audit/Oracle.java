@@ -28,6 +28,7 @@ import unthrum.knowledge.Standing;
 import unthrum.material.Layer;
 import unthrum.material.Material;
 import unthrum.material.Material.Cell;
+import unthrum.physics.Bridges;
 import unthrum.physics.Decoupler;
 import unthrum.physics.DoubleLeaf;
 import unthrum.physics.Leaf;
@@ -150,11 +151,12 @@ final class Oracle {
         double depth = foam.thickness().si();
         double modulus = foam.springModulus().orElseThrow().si();
         double loss = Scenarios.KNOWLEDGE.number("usual/foam-loss-factor");
-        boolean open = foam.cell() == Cell.OPEN || foam.cell() == Cell.FIBRE;
-        DoubleLeaf two = new DoubleLeaf(Leaf.limp(skin), Leaf.limp(barrier), open
-                ? Decoupler.openCell(depth, modulus, loss) : Decoupler.closedCell(depth, modulus, loss));
+        Decoupler spring = foam.cell() == Cell.FIBRE ? Decoupler.fibre(depth, modulus)
+                : foam.cell() == Cell.OPEN ? Decoupler.openCell(depth, modulus, foam.surfaceDensity().si() / depth, loss)
+                : Decoupler.closedCell(depth, modulus, foam.surfaceDensity().si() / depth, loss);
+        DoubleLeaf two = new DoubleLeaf(Leaf.limp(skin), Leaf.limp(barrier), spring, Bridges.NONE);
         return Stream.of(ThirdOctave.values()).filter(b -> b.nominal() >= 250 && b.nominal() <= 4000)
-                .mapToDouble(b -> two.transmissionLoss(b.centre()) - Leaf.limp(skin + barrier).transmissionLoss(b.centre()))
+                .mapToDouble(b -> two.transmissionLoss(b) - Leaf.limp(skin + barrier).transmissionLoss(b))
                 .average().orElseThrow();
     }
 

@@ -3,6 +3,7 @@ package unthrum.effect;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
+import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -32,35 +33,36 @@ class BlockingTest {
     }
 
     /**
-     * Field incidence, 10 lg[1 + (π f m/415)²] − 5 (Bies, Hansen and Howard; Norton and Karczub): at 500 Hz
-     * 22.5 dB for 6.28 kg/m² and 26.8 dB for 10.28 kg/m². A band's energy mean lies 0.1 dB off its centre.
+     * 10 lg[1 + (π f m/415)²] − 5.5, as third octaves take (Bies, Hansen and Howard): at 500 Hz 22.0 dB for 6.28 kg/m²
+     * and 26.3 dB for 10.28 kg/m².
      */
     @Test
     @DisplayName("follows the mass law, bare and under a barrier laid direct")
     void massLaw() {
         Losses losses = at500(BENCH.laid("sound", 1, "vinyl-barrier-2"));
-        assertThat(losses.bare()).isCloseTo(22.5, offset(0.15));
-        assertThat(losses.treated()).isCloseTo(26.8, offset(0.15));
-        assertThat(losses.uncertainty()).isEqualTo(3);
+        assertThat(losses.bare()).isCloseTo(22.0, offset(0.15));
+        assertThat(losses.treated()).isCloseTo(26.3, offset(0.15));
+        assertThat(losses.uncertainty()).as("as measured leaves of 5 to 20 kg/m² show there").isEqualTo(3);
+        assertThat(losses.floated()).isEmpty();
     }
 
-    /** 10 lg of shares: half at 26.8 dB and half at 22.5 dB make 24.1 dB. Crocker, Handbook, composite walls. */
+    /** 10 lg of shares: half at 26.3 dB and half at 22.0 dB make 23.6 dB. Crocker, Handbook, composite walls. */
     @Test
     @DisplayName("is flanked by the half that stays bare")
     void flanked() {
         Losses losses = at500(BENCH.laid("sound", 0.5, "vinyl-barrier-2"));
-        assertThat(losses.treated()).isCloseTo(24.1, offset(0.15));
+        assertThat(losses.treated()).isCloseTo(23.6, offset(0.15));
         assertThat(losses.paths().withoutBarrier()).isCloseTo(0.73, offset(0.01));
     }
 
-    /** −10 lg 0.0218 = 16.6 dB caps it; with 26.8 dB around the hole 16.2 dB. */
+    /** −10 lg 0.0218 = 16.6 dB caps it; with 26.3 dB around the hole 16.2 dB. */
     @Test
     @DisplayName("loses its barrier to an open hole and gets it back when the hole is closed")
     void hole() {
         Losses losses = at500(Workbench.closed(BENCH.laid("holed", 1, "vinyl-barrier-2")));
         assertThat(losses.holesAsFound()).isCloseTo(16.2, offset(0.1));
-        assertThat(losses.treated()).isCloseTo(26.8, offset(0.15));
-        assertThat(losses.gainOfClosing()).isCloseTo(10.6, offset(0.2));
+        assertThat(losses.treated()).isCloseTo(26.3, offset(0.15));
+        assertThat(losses.gainOfClosing()).isCloseTo(10.1, offset(0.2));
     }
 
     @Test
@@ -71,20 +73,22 @@ class BlockingTest {
     }
 
     /**
-     * Skin with foam 6.48 kg/m², barrier 4 kg/m² on E/d = 0.5 MPa/6 mm: f₀ = 925 Hz
-     * (Hopkins, Sound Insulation, 4.3.5), so at 2 kHz the foam has begun to pay.
+     * Skin and half the foam 6.38 kg/m², barrier and the other half 4.1 kg/m² on E/d = 0.23 MPa/6 mm: f₀ = 623 Hz
+     * (Hopkins, Sound Insulation, 4.3.5), so at 2 kHz the foam has begun to pay, and at 500 Hz it does harm.
      */
     @Test
-    @DisplayName("floats a barrier on foam above their resonance, and is less sure about it")
+    @DisplayName("floats a barrier on foam above their resonance, loses by it near there, and is less sure about it")
     void floated() {
-        PanelEffect direct = BENCH.effect(BENCH.laid("sound", 1, "vinyl-barrier-2"));
-        PanelEffect floated = BENCH.effect(BENCH.laid("sound", 1, "pe-foam-6", "vinyl-barrier-2"));
-        assertThat(floated.blocking().get(2).losses().value().treated())
-                .isGreaterThan(direct.blocking().get(2).losses().value().treated() + 3);
-        assertThat(floated.blocking()).allSatisfy(b -> assertThat(b.losses().value().uncertainty()).isEqualTo(5));
-        Losses near = BENCH.effect(BENCH.laid("sound", 1, "open-pu-10", "vinyl-barrier-2")).blocking().get(1)
-                .losses().value();
-        assertThat(near.uncertainty()).as("open foam of 10 mm resonates at 503 Hz").isEqualTo(10);
+        Losses direct = BENCH.effect(BENCH.laid("sound", 1, "vinyl-barrier-2")).blocking().get(2).losses().value();
+        List<Blocking> floated = BENCH.effect(BENCH.laid("sound", 1, "pe-foam-6", "vinyl-barrier-2")).blocking();
+        assertThat(floated.get(2).losses().value().treated()).isGreaterThan(direct.treated() + 3);
+        Losses near = floated.get(1).losses().value();
+        assertThat(near.gain()).isLessThan(-2);
+        assertThat(near.floated().orElseThrow().resonance()).isCloseTo(623, offset(1.0));
+        assertThat(near.floated().orElseThrow().direct())
+                .isEqualTo(at500(BENCH.laid("sound", 1, "vinyl-barrier-2")).treated());
+        assertThat(near.floated().orElseThrow().measured()).isFalse();
+        assertThat(near.uncertainty()).as("3 dB of the leaf and 7 dB of the spring").isCloseTo(7.6, offset(0.05));
     }
 
     @Test

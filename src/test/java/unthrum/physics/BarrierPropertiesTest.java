@@ -20,7 +20,7 @@ class BarrierPropertiesTest {
 
         assertThat(MassLaw.field(mass + more, frequency, Air.AT_20_CELSIUS)).isGreaterThanOrEqualTo(loss);
         assertThat(MassLaw.field(mass, frequency * higher, Air.AT_20_CELSIUS)).isGreaterThanOrEqualTo(loss);
-        assertThat(MassLaw.normal(mass, frequency, Air.AT_20_CELSIUS)).isGreaterThanOrEqualTo(loss);
+        assertThat(MassLaw.normal(mass, frequency, Air.AT_20_CELSIUS)).isGreaterThanOrEqualTo(loss - ROUNDING);
     }
 
     @Property
@@ -29,7 +29,7 @@ class BarrierPropertiesTest {
             @ForAll @DoubleRange(min = 1, max = 3) double times, @ForAll @DoubleRange(min = 0.01, max = 3) double ratio) {
         Leaf light = Leaf.stiff(35.3, 86538, lossFactor);
         Leaf damped = Leaf.stiff(35.3, 86538, lossFactor * times);
-        double frequency = ratio * light.criticalFrequency().orElseThrow();
+        double frequency = ratio * light.criticalFrequency();
 
         assertThat(damped.transmissionLoss(frequency)).isGreaterThanOrEqualTo(light.transmissionLoss(frequency) - ROUNDING);
         assertThat(light.transmissionLoss(frequency))
@@ -57,34 +57,51 @@ class BarrierPropertiesTest {
     }
 
     @Property
-    @Label("a floating barrier is never better than the same mass below its resonance, and better from three times it up")
+    @Label("a floating barrier is never better than the same mass below its resonance, and better from three times it up, "
+            + "until waves stand across the foam")
     void floating(@ForAll @DoubleRange(min = 2, max = 15) double skin, @ForAll @DoubleRange(min = 1, max = 12) double barrier,
             @ForAll @DoubleRange(min = 0.003, max = 0.06) @Scale(4) double depth, @ForAll @DoubleRange(min = 0.02, max = 0.4) double loss,
             @ForAll @DoubleRange(min = 0.1, max = 8) double ratio) {
-        DoubleLeaf wall = new DoubleLeaf(Leaf.limp(skin), Leaf.limp(barrier), Decoupler.openCell(depth, 50e3, loss));
+        DoubleLeaf wall = floated(skin, barrier, Decoupler.openCell(depth, 50e3, 30, loss), Bridges.NONE);
         double frequency = ratio * wall.resonance();
         double together = Leaf.limp(skin + barrier).transmissionLoss(frequency);
 
         if (ratio <= 1) {
             assertThat(wall.transmissionLoss(frequency)).isLessThanOrEqualTo(together + ROUNDING);
         }
-        if (ratio >= 3 && together > 0) {
+        if (ratio >= 3 && frequency < 2 * wall.decoupler().limit()) {
             assertThat(wall.transmissionLoss(frequency)).isGreaterThan(together);
         }
+    }
+
+    @Property
+    @Label("more ties never help, and softer foam never hurts above twice the resonance, until waves stand across it")
+    void tied(@ForAll @DoubleRange(min = 0, max = 20) double points, @ForAll @DoubleRange(min = 0, max = 8) double lines,
+            @ForAll @DoubleRange(min = 0, max = 10) double more, @ForAll @DoubleRange(min = 2, max = 4) double ratio) {
+        Decoupler foam = Decoupler.closedCell(0.006, 230e3, 33, 0.15);
+        DoubleLeaf tied = floated(6.3, 4, foam, new Bridges(lines, points, 0));
+        double frequency = ratio * tied.resonance();
+
+        assertThat(floated(6.3, 4, foam, new Bridges(lines + more, points + more, 0)).transmissionLoss(frequency))
+                .isLessThanOrEqualTo(tied.transmissionLoss(frequency) + ROUNDING);
+        assertThat(tied.transmissionLoss(frequency))
+                .isLessThanOrEqualTo(floated(6.3, 4, foam, Bridges.NONE).transmissionLoss(frequency) + ROUNDING);
+        assertThat(floated(6.3, 4, Decoupler.closedCell(0.006, 150e3, 33, 0.15), tied.bridges())
+                .transmissionLoss(frequency)).isGreaterThanOrEqualTo(tied.transmissionLoss(frequency) - ROUNDING);
+    }
+
+    /** The barrier bends like filled vinyl of 2 mm. */
+    private static DoubleLeaf floated(double skin, double barrier, Decoupler foam, Bridges bridges) {
+        return new DoubleLeaf(Leaf.limp(skin), Leaf.stiff(barrier, 0.08, 0.2), foam, bridges);
     }
 
     @Property
     @Label("a floating barrier has no steps: one per mille in frequency is less than a quarter of a decibel")
     void smooth(@ForAll @DoubleRange(min = 0.003, max = 0.06) @Scale(4) double depth,
             @ForAll @DoubleRange(min = 20, max = 15000) double frequency) {
-        DoubleLeaf wall = new DoubleLeaf(Leaf.stiff(6.28, 9.85, 0.01), Leaf.limp(4), Decoupler.openCell(depth, 0, 0.1));
+        DoubleLeaf wall = new DoubleLeaf(Leaf.stiff(6.28, 9.85, 0.01), Leaf.limp(4),
+                Decoupler.openCell(depth, 0, 30, 0.1), Bridges.NONE);
 
         assertThat(wall.transmissionLoss(frequency * 1.001) - wall.transmissionLoss(frequency)).isBetween(-0.25, 0.25);
-    }
-
-    @Property
-    @Label("a sum of levels is at least its largest, and a second source adds at most 3.01 dB to the larger")
-    void levels(@ForAll @DoubleRange(min = -50, max = 150) double one, @ForAll @DoubleRange(min = -50, max = 150) double other) {
-        assertThat(Levels.sum(one, other) - Math.max(one, other)).isBetween(0.0, 3.0103 + ROUNDING);
     }
 }

@@ -4,15 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Arrays;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
-@DisplayName("Sound levels and third-octave bands")
-class LevelsAndBandsTest {
+@DisplayName("Third-octave bands")
+class ThirdOctaveTest {
     /** The weighting table is printed to 0.1 dB. */
     private static final double PRINTED_ROUNDING = 0.051;
 
@@ -43,38 +42,17 @@ class LevelsAndBandsTest {
         }
 
         @Test
+        @DisplayName("is told from 25 Hz to 5 kHz")
+        void heard() {
+            assertThat(ThirdOctave.HEARD).hasSize(24).startsWith(ThirdOctave.HZ_25).endsWith(ThirdOctave.HZ_5000);
+        }
+
+        @Test
         @DisplayName("is refused outside hearing")
         void outsideHearing() {
             assertThatThrownBy(() -> ThirdOctave.of(5)).hasMessageContaining("5.0 Hz");
             assertThatThrownBy(() -> ThirdOctave.of(30000)).hasMessageContaining("22.4 kHz");
             assertThatThrownBy(() -> ThirdOctave.of(-1)).isInstanceOf(IllegalArgumentException.class);
-        }
-    }
-
-    @Nested
-    @DisplayName("Levels")
-    class Sums {
-        @ParameterizedTest(name = "{0}: {1} dB together make {2} dB")
-        @CsvFileSource(resources = "level-sums.csv", numLinesToSkip = 1)
-        @DisplayName("add up by energy")
-        void addUp(String id, String levels, double expected, double tolerance) {
-            double[] each = Arrays.stream(levels.split(" ")).mapToDouble(Double::parseDouble).toArray();
-
-            assertThat(Levels.sum(each)).isCloseTo(expected, within(tolerance));
-        }
-
-        @Test
-        @DisplayName("lose a background: 85 dB with 80 dB in it leave 83.35 dB (Farina, printed 83.35; T11-L05)")
-        void subtract() {
-            assertThat(Levels.without(85, 80)).isCloseTo(83.35, within(0.005));
-            assertThat(Levels.without(Levels.sum(62, 73), 62)).isCloseTo(73, within(1e-9));
-        }
-
-        @Test
-        @DisplayName("cannot be less than their background, nor none at all")
-        void refuse() {
-            assertThatThrownBy(() -> Levels.without(80, 80)).hasMessageContaining("expected below 80.0 dB");
-            assertThatThrownBy(Levels::sum).hasMessageContaining("at least one");
         }
     }
 }
