@@ -12,16 +12,18 @@ import java.util.function.ToLongFunction;
  * Shares exactly, by a constraint solver with a native library. This class is the only way to it, so a plan that needs
  * no sharing never loads it.
  *
- * <p>The aims stand strictly one after the other: least beyond the limits (only safety may go beyond), most served
- * less what the money for it would have to bring; then with the packs so found least mass; then, with no panel gaining less or bearing more, the thinnest
- * stacks, most from the shelf and fewest different materials. Each is sought, then held while the next is sought. One worker, a fixed seed and a budget in the solver's own deterministic units give the same plan
- * on every computer, unless the patience sets a time.
+ * <p>The aims stand strictly one after the other: least beyond the limits (only safety may go beyond); most served,
+ * less what its mass and money would have to bring; then, with no more packs and no panel gaining less or bearing more,
+ * the thinnest stacks, most from the shelf and fewest different materials. Each is sought, then held while the next is
+ * sought. One worker, a fixed seed and a budget in the solver's own deterministic units give the same plan on every
+ * computer, unless the patience sets a time.
  */
 final class ExactSharing {
 
     /** The solver's deterministic units for all aims together, about a second each. */
     private static final double BUDGET = 10;
 
+    private final SharingProblem problem;
     private final SharingModel model;
     private Allotment best;
     private double budget;
@@ -32,6 +34,7 @@ final class ExactSharing {
     private ExactSharing(SharingProblem problem, Allotment start, Patience patience) {
         this.budget = patience.time().isPresent() ? Double.POSITIVE_INFINITY : BUDGET;
         this.isOver = isOver(patience);
+        this.problem = problem;
         this.model = new SharingModel(problem, start);
         this.best = start;
         this.boxes = List.of(PackSearch.Box.all(model));
@@ -70,8 +73,8 @@ final class ExactSharing {
             seek(model.excess(), a -> a.excess().money() + a.excess().mass() + a.excess().roof(), 1);
         }
         long bound = -seek(model.net(), a -> -a.net(), tell) + tell - 1;
+        best = Greedy.filled(problem, best);
         model.holdPacks(best);
-        seek(model.mass(), a -> a.use().mass(), 1);
         model.holdPanels(best);
         seek(model.thickness(), Allotment::thickness, 1);
         seek(model.fresh(), Allotment::fresh, 1);
@@ -94,7 +97,6 @@ final class ExactSharing {
         if (boxes.isEmpty()) {
             throw new IllegalStateException("no place is left for the plan at hand");
         }
-        if (System.getenv("DBG") != null) { System.err.println("seek spent " + (budget - found.left()) + " bound " + found.bound() + " reached " + found.reached() + " t " + System.nanoTime() / 1000000 % 100000); }
         best = found.best();
         budget = found.left();
         proved &= found.bound() > found.reached() - tell;

@@ -48,6 +48,14 @@ final class Greedy {
         return greedy.allotment;
     }
 
+    /** The same allotment with all that still fits and is worth its weight and money. */
+    static Allotment filled(SharingProblem problem, Allotment allotment) {
+        Greedy greedy = new Greedy(problem);
+        greedy.allotment = allotment;
+        greedy.fill(problem.bounds().atLeast(allotment.use()));
+        return greedy.allotment;
+    }
+
     /** What goes least beyond the bounds, then what brings most. */
     private void laySafety() {
         for (int room = 0; room < problem.rooms().size(); room++) {

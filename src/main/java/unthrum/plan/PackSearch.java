@@ -183,6 +183,7 @@ final class PackSearch {
         }
         only.addLessOrEqual(goal, reached - tell);
         CpSolver solver = ExactSharing.solver(LEAF);
+        solver.getParameters().setAbsoluteGapLimit(tell - 1);
         CpSolverStatus status = solver.solve(only);
         budget -= solver.response().getDeterministicTime();
         if (status == CpSolverStatus.MODEL_INVALID) {

@@ -59,10 +59,8 @@ final class Sharing {
         SharingProblem whole = ProblemBuilder.of(survey, knowledge, account, advice, limits);
         boolean scarce = isScarce(whole, advised(whole, advice));
         SharingProblem problem = scarce ? Dominance.pruned(whole) : whole;
-        if (System.getenv("DBG") != null) { System.err.println("rooms " + problem.rooms().size() + " offers " + whole.rooms().stream().mapToInt(r -> r.offers().size()).sum() + " -> " + problem.rooms().stream().mapToInt(r -> r.offers().size()).sum() + " parts " + problem.rooms().stream().flatMap(r -> r.offers().stream()).mapToInt(o -> o.damping().parts().size()).sum() + " goods " + problem.goods().size() + " scarce " + scarce + " t " + System.nanoTime() / 1000000 % 100000); }
         Allotment advised = advised(problem, advice);
         Settled settled = settle(problem, advised, scarce);
-        if (System.getenv("DBG") != null) { System.err.println("settled t " + System.nanoTime() / 1000000 % 100000 + " " + settled.proof); }
         ShareBook book = new ShareBook(problem, settled.allotment, advised);
         List<PlannedPanel> panels = advice.stream().map(a -> planned(a, book, limits)).toList();
         return new Plan(survey, vehicle, forAll, panels, Shopping.of(problem, settled.allotment),
@@ -87,7 +85,7 @@ final class Sharing {
             return new Settled(ranked, proof(Standing.BY_RANK, ranked, mostWorth(problem)));
         }
         ExactSharing.Solved solved = ExactSharing.solve(problem, ranked, patience,
-                Math.round(SharingProblem.WORTH * knowledge.number("tell/alike")));
+                Math.round(SharingProblem.WORTH * knowledge.number("tell/shared")));
         return new Settled(solved.allotment(), proof(solved.proved() ? Standing.PROVED_BEST : Standing.BEST_FOUND,
                 solved.allotment(), Math.min(solved.bound(), mostWorth(problem))));
     }

@@ -102,7 +102,7 @@ final class SharingModel {
         return money;
     }
 
-    LinearExprBuilder mass() {
+    private LinearExprBuilder mass() {
         LinearExprBuilder mass = LinearExpr.newBuilder();
         rooms.forEach(r -> r.addMass(mass));
         return mass;

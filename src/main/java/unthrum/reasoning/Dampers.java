@@ -19,8 +19,8 @@ import unthrum.material.Material;
 /** Damping under a cover: on each bay that wants it, as long as the bay's part of the sheet is worth its weight. */
 final class Dampers {
 
-    /** A fitter halves a sheet and halves it again. Common practice. */
-    static final int PIECES = 4;
+    /** A fitter halves a sheet. Common practice. */
+    static final int PIECES = 2;
 
     private final Candidates candidates;
     private final PanelAccount account;

@@ -65,12 +65,11 @@ class ExactSharingTest {
     }
 
     @Property(tries = 100)
-    @Label("settles ties by mass, thickness, what lies on the shelf and few materials, as trying everything does")
+    @Label("settles ties by thickness, what lies on the shelf and few materials, as trying everything does")
     void ties(@ForAll("problems") SharingProblem problem) {
         Allotment found = solve(problem).allotment();
         Predicate<Allotment> packs = a -> a.net() == found.net() && IntStream.range(0, problem.goods().size())
                 .allMatch(g -> a.packs(g) <= found.packs(g));
-        assertLeast(problem, found, packs, a -> a.use().mass());
         Predicate<Allotment> panels = packs.and(a -> IntStream.range(0, problem.rooms().size()).allMatch(r ->
                 a.worth(r) >= found.worth(r) && a.mass(r) <= found.mass(r)
                         && IntStream.range(0, problem.rooms().get(r).holes().size())

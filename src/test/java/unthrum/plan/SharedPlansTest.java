@@ -25,6 +25,9 @@ import unthrum.plan.Proof.Standing;
 import unthrum.reading.YamlReader;
 import unthrum.effect.Laid;
 import unthrum.survey.Survey;
+import unthrum.survey.SurveyReader;
+import unthrum.derive.Derivation;
+import unthrum.effect.VehicleAccount;
 
 @DisplayName("Plans that share")
 class SharedPlansTest {
@@ -239,7 +242,12 @@ class SharedPlansTest {
     @DisplayName("the house set")
     class House {
 
-        private static final AlikeOffers ALIKE = new AlikeOffers(Scenarios.KNOWLEDGE);
+        private static final AlikeOffers ALIKE = new AlikeOffers(Scenarios.KNOWLEDGE, account());
+
+        private static VehicleAccount account() {
+            Survey bus = SurveyReader.read(Path.of("scenarios/country-bus.yaml"));
+            return VehicleAccount.of(Scenarios.KNOWLEDGE, bus, new Derivation(Scenarios.KNOWLEDGE).of(bus));
+        }
 
         @Test
         @DisplayName("gives each panel a layup that serves it as well, of the same layers")
