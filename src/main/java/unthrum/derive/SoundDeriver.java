@@ -14,7 +14,7 @@ import unthrum.physics.CompositeLoss;
 import unthrum.physics.MassLaw;
 import unthrum.survey.OpeningState;
 
-/** What a usual barrier would do on a panel: what its open holes cost, and what floating it in the room would gain. */
+/** What a usual barrier would do on a panel: what its open holes cost, and what floating it in the room would do. */
 final class SoundDeriver {
 
     /** The third octave in which walls are compared, Hz: the middle of the range below. Common practice, no source. */
@@ -45,8 +45,6 @@ final class SoundDeriver {
     }
 
     private Decoupled decoupled(Panel panel, double depth) {
-        FloatedBarrier floated =
-                new FloatedBarrier(panel.skinWeight(), FloatedBarrier.usual(depth, knowledge), knowledge);
-        return new Decoupled(panel.name(), depth, floated.resonance(), floated.gain());
+        return new Decoupled(panel.name(), depth, FloatedBarrier.resonance(panel.skinWeight(), depth, knowledge));
     }
 }

@@ -29,6 +29,9 @@ final class PanelAmounts {
      * power over modal energy, n/m² with n rising with √m; Lyon and DeJong, from memory). */
     private static final double HEAVIER = 1.5;
 
+    /** The part of what more mass on the same leaf brings, in dB, that is unsure. From memory. */
+    private static final double UNSURE_PART = 0.3;
+
     private final Knowledge knowledge;
     private final PanelFacts facts;
     private final Panel panel;
@@ -187,16 +190,22 @@ final class PanelAmounts {
         return dot(counts, transmission(with, how)) - dot(counts, transmission(above, how));
     }
 
-    /** Bare metal is the yardstick; what is laid may let more or less through than about. */
+    /**
+     * Bare metal is the yardstick. What is off in a single leaf is off alike bare and with more mass on it, so only part
+     * of what the mass brings is unsure; a second leaf is another kind of wall and as unsure as its own data.
+     */
     private double[] transmission(List<Material> layers, Sureness how) {
         double[] about = transmission(layers);
         if (layers.isEmpty() || how == Sureness.ABOUT) {
             return about;
         }
+        double[] bare = transmission(List.of());
         double[] error = wall.uncertainty(layers);
+        boolean floated = wall.resonance(layers).isPresent();
         double[] end = new double[about.length];
         for (int i = 0; i < end.length; i++) {
-            end[i] = Math.min(1, about[i] * Math.pow(10, (how == Sureness.LEAST ? 1 : -1) * error[i] / 10));
+            double decibels = floated ? error[i] : UNSURE_PART * Math.abs(10 * Math.log10(bare[i] / about[i]));
+            end[i] = Math.min(1, about[i] * Math.pow(10, (how == Sureness.LEAST ? 1 : -1) * decibels / 10));
         }
         return end;
     }

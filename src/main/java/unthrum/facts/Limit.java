@@ -27,8 +27,6 @@ public record Limit(Place place, Layer layer, Bound bound, double value) impleme
         HEAVY_ENOUGH("weighs at least", Dimension.SURFACE_DENSITY),
         /** Surface density of a layer, at most. */
         LIGHT_ENOUGH("weighs at most", Dimension.SURFACE_DENSITY),
-        /** What a barrier on the layer gains over the same barrier laid direct, at least. */
-        FLOATS("gains at least", Dimension.LEVEL),
         /** The share of the place that the layer covers, at most. */
         COVERAGE("covers at most", Dimension.SHARE),
         /** Burning rate, at most; a material with no statement fails. */

@@ -6,9 +6,7 @@ import java.util.OptionalDouble;
 import unthrum.effect.Layup;
 import unthrum.facts.Limit;
 import unthrum.facts.Limit.Bound;
-import unthrum.derive.FloatedBarrier;
 import unthrum.facts.Pairing;
-import unthrum.facts.Panel;
 import unthrum.facts.Place;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Material;
@@ -24,8 +22,6 @@ public final class Limits {
 
     private final List<Judgement> limits;
     private final List<Judgement> pairings;
-    private final Knowledge knowledge;
-    private final double skin;
     private final double bright;
     private final double thickest;
     private final double heaviest;
@@ -33,8 +29,6 @@ public final class Limits {
     public Limits(Case panel, Knowledge knowledge) {
         this.limits = panel.all(Limit.class).stream().filter(j -> !bindsTheJob((Limit) j.conclusion())).toList();
         this.pairings = panel.all(Pairing.class);
-        this.knowledge = knowledge;
-        this.skin = panel.facts().the(Panel.class).skinWeight();
         this.bright = knowledge.number("enough/bright-face");
         this.thickest = least(Bound.STACK_THICKNESS).orElse(Double.POSITIVE_INFINITY);
         this.heaviest = least(Bound.MASS).orElse(Double.POSITIVE_INFINITY);
@@ -123,7 +117,6 @@ public final class Limits {
             case BEARS_WEAR -> !m.bearsWear().orElse(false);
             case PLAIN_FACE -> m.bearsWear().orElse(false);
             case BRIGHT_FACE -> m.emissivity().isEmpty() || m.emissivity().get().si() > bright;
-            case FLOATS -> new FloatedBarrier(skin, FloatedBarrier.spring(m, knowledge), knowledge).gain() < value;
             case STACK_THICKNESS, MASS, COVERAGE -> false;
         };
     }

@@ -24,7 +24,7 @@ final class GainWords {
     static String share(double share) {
         double percent = 100 * share;
         double size = Math.abs(percent);
-        return String.format(Locale.ROOT, size >= 9.95 ? "%.0f %%" : size >= 0.095 || size == 0 ? "%.1f %%" : "%.2f %%",
+        return String.format(Locale.ROOT, size >= 0.095 || size == 0 ? "%.1f %%" : "%.2f %%",
                 percent + 0.0);
     }
 

@@ -22,7 +22,6 @@ final class LimitWords {
                     : "all layers together may add " + value + " at most";
             case HEAVY_ENOUGH -> "it must weigh " + value + " at least";
             case LIGHT_ENOUGH -> "it may weigh " + value + " at most";
-            case FLOATS -> "a barrier on it must gain " + value + " over the same barrier laid direct";
             case COVERAGE -> "it may cover " + value + " at most";
             case BURN_RATE -> "it must be stated to burn no faster than " + value;
             case CLOSED_CELL -> "it must be closed-cell or solid";

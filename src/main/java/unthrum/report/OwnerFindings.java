@@ -132,7 +132,6 @@ final class OwnerFindings {
             case SERVICE_COLD -> "does not bear the cold of the place";
             case MASS, LIGHT_ENOUGH -> "is too heavy for the place";
             case HEAVY_ENOUGH -> "is too light to hold back noise";
-            case FLOATS -> "is too hard or too thin a cushion to help";
             case COVERAGE -> "covers more than brings anything";
             case BURN_RATE -> "has no proof that it burns slowly enough";
             case CLOSED_CELL -> "soaks up water, and the place gets wet";

@@ -139,25 +139,8 @@ final class Oracle {
             case BEARS_WEAR -> !m.bearsWear().orElse(false);
             case PLAIN_FACE -> m.bearsWear().orElse(false);
             case BRIGHT_FACE -> m.emissivity().map(e -> e.si() > BRIGHT).orElse(true);
-            case FLOATS -> gain(m) < limit.value();
             case STACK_THICKNESS, MASS, COVERAGE -> false;
         };
-    }
-
-    /** Mean from 250 Hz to 4 kHz of two limp leaves on the foam's spring over one leaf of their weight. */
-    private double gain(Material foam) {
-        double skin = panel.advice().panel().facts().the(Panel.class).skinWeight();
-        double barrier = Scenarios.KNOWLEDGE.number("usual/barrier-weight");
-        double depth = foam.thickness().si();
-        double modulus = foam.springModulus().orElseThrow().si();
-        double loss = Scenarios.KNOWLEDGE.number("usual/foam-loss-factor");
-        Decoupler spring = foam.cell() == Cell.FIBRE ? Decoupler.fibre(depth, modulus)
-                : foam.cell() == Cell.OPEN ? Decoupler.openCell(depth, modulus, foam.surfaceDensity().si() / depth, loss)
-                : Decoupler.closedCell(depth, modulus, foam.surfaceDensity().si() / depth, loss);
-        DoubleLeaf two = new DoubleLeaf(Leaf.limp(skin), Leaf.limp(barrier), spring, Bridges.NONE);
-        return Stream.of(ThirdOctave.values()).filter(b -> b.nominal() >= 250 && b.nominal() <= 4000)
-                .mapToDouble(b -> two.transmissionLoss(b) - Leaf.limp(skin + barrier).transmissionLoss(b))
-                .average().orElseThrow();
     }
 
     /** Bounds on the layers together: the stack over each bay, the mass on the panel and on the vehicle. */

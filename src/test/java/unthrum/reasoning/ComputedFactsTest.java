@@ -49,7 +49,6 @@ class ComputedFactsTest {
         "curvature, diagnosis/little-bending,     Bay,       bendingShare",
         "slackness, diagnosis/likely-to-ring,     Bay,       highest",
         "tap,       diagnosis/rings-though-stiff, Bay,       lowest",
-        "ladder,    decoupling/gains-too-little,  Decoupled, gain",
         "ladder,    decoupling/drone-below-resonance, Decoupled, resonance",
         "leak,      sealing/capped-wall,          Leak,      openShare",
         "heat,      heat/sun-on-dark-metal,       Sun,       metal",
