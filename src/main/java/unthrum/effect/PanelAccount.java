@@ -1,6 +1,7 @@
 package unthrum.effect;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,7 +32,9 @@ public final class PanelAccount {
     private final double[] shaking = new double[ThirdOctave.HEARD.size()];
     private final double[] airborne = new double[ThirdOctave.HEARD.size()];
     private final Map<Place, Double> bays = new HashMap<>();
-    private Double shut;
+    private final Map<Way.Kind, Double> heats = new EnumMap<>(Way.Kind.class);
+    private final double[] shaken;
+    private double bare = Double.NaN;
 
     PanelAccount(VehicleAccount vehicle, PanelAmounts amounts, Set<Place> closed) {
         this.vehicle = vehicle;
@@ -41,6 +44,7 @@ public final class PanelAccount {
         for (Way way : vehicle.ways()) {
             double factor = borders ? way.weight() / vehicle.total(way) : 0;
             factors.put(way, factor);
+            heats.merge(way.kind(), way.sound().isPresent() ? 0 : factor, Double::sum);
             way.sound().ifPresent(sound -> {
                 if (way.kind() == Way.Kind.SHAKEN && sound.shakes(amounts.panel())) {
                     add(shaking, factor, sound.shaking());
@@ -50,6 +54,7 @@ public final class PanelAccount {
                 }
             });
         }
+        this.shaken = amounts.shakenBands(shaking);
     }
 
     private static void add(double[] sum, double factor, double[] values) {
@@ -75,10 +80,34 @@ public final class PanelAccount {
 
     /** What a layup gains over the bare panel whose holes are closed. */
     public double gain(Layup layup) {
-        if (shut == null) {
-            shut = value(Layup.NOTHING, closed);
+        Layup cover = PanelAmounts.withoutDamping(layup);
+        double gain = cover(cover);
+        for (Laid damping : layup.of(Layer.DAMPING).stream().toList()) {
+            Under under = under(cover);
+            for (Bay bay : amounts.facts().all(Bay.class).toList()) {
+                double coverage = amounts.coverage(damping, bay);
+                gain += coverage > 0 ? under.damping(damping.material(), bay, coverage) : 0;
+            }
         }
-        return shut - value(layup, closed);
+        return gain;
+    }
+
+    /** The same of layers without damping; all aims in one sum, since it is asked of thousands of covers. */
+    public double cover(Layup cover) {
+        if (Double.isNaN(bare)) {
+            bare = all(Layup.NOTHING);
+        }
+        return bare - all(cover);
+    }
+
+    private double all(Layup cover) {
+        return amounts.loaded(cover) * PanelAmounts.dot(shaken, amounts.covered(cover)) + amounts.airborne(airborne, cover)
+                + heat(Way.Kind.HEAT_IN, cover) + heat(Way.Kind.HEAT_OUT, cover) + heat(Way.Kind.WETNESS, cover);
+    }
+
+    private double heat(Way.Kind kind, Layup cover) {
+        double factor = heats.getOrDefault(kind, 0.0);
+        return factor == 0 ? 0 : factor * amounts.of(kind, Optional.empty(), cover, closed, Sureness.ABOUT);
     }
 
     private double value(Layup layup, Set<Place> shut) {

@@ -113,6 +113,23 @@ final class PanelAmounts {
         return ear * loaded * dot(counts, covered, power(bay, damping, coverage, how));
     }
 
+    /** How much of a shaking the mass of a cover leaves. */
+    double loaded(Layup cover) {
+        return Math.pow(panel.skinWeight() / (panel.skinWeight() + pressing(cover)), HEAVIER);
+    }
+
+    /** What the bare bays together give off, counted, band by band. */
+    double[] shakenBands(double[] counts) {
+        double[] bands = new double[counts.length];
+        for (Bay bay : facts.all(Bay.class).toList()) {
+            double[] power = power(bay, Optional.empty(), 0, Sureness.ABOUT);
+            for (int i = 0; i < bands.length; i++) {
+                bands[i] += ear * counts[i] * power[i];
+            }
+        }
+        return bands;
+    }
+
     /** Mass per area of what lies on the skin, kg/m²; a floated barrier and what lies on it move by themselves. */
     private double pressing(Layup cover) {
         boolean floated = cover.has(Layer.DECOUPLER);
@@ -172,6 +189,11 @@ final class PanelAmounts {
         }
         double open = openShare(closed);
         return panel.area() * (open * sum(counts) + (1 - open) * passed);
+    }
+
+    /** What comes through the strips of a cover, counted, where no hole is open. */
+    double airborne(double[] counts, Layup cover) {
+        return airborne(counts, cover, Sureness.ABOUT);
     }
 
     private double airborne(double[] counts, Layup cover, Sureness how) {
@@ -249,7 +271,7 @@ final class PanelAmounts {
         return sum;
     }
 
-    private static double dot(double[] a, double[] b) {
+    static double dot(double[] a, double[] b) {
         double sum = 0;
         for (int i = 0; i < a.length; i++) {
             sum += a[i] * b[i];

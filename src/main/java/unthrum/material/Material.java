@@ -106,6 +106,12 @@ public record Material(
         }
     }
 
+    /** By the name, which is its own: layups are looked up by the thousand. */
+    @Override
+    public int hashCode() {
+        return material.hashCode();
+    }
+
     /** Thermal resistance of the layer alone in m²K/W: thickness over conductivity (ISO 6946); 0 if unknown. */
     public double thermalResistance() {
         return conductivity.map(k -> thickness.si() / k.si()).orElse(0.0);

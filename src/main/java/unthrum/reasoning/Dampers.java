@@ -2,7 +2,7 @@ package unthrum.reasoning;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,7 +26,7 @@ final class Dampers {
     private final PanelAccount account;
     private final Worth worth;
     private final double leastOfBay;
-    private final Map<Layup, PanelAccount.Under> unders = new HashMap<>();
+    private final Map<Layup, PanelAccount.Under> unders = new IdentityHashMap<>();
 
     Dampers(Candidates candidates, PanelAccount account, Worth worth, Knowledge knowledge) {
         this.candidates = candidates;

@@ -13,9 +13,9 @@ import unthrum.effect.Layup;
 import unthrum.effect.PanelAccount;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
-import unthrum.material.Figures;
 import unthrum.material.Layer;
 import unthrum.material.Material;
+import unthrum.reasoning.Candidate.Cover;
 
 /**
  * The exact search over the catalogue: of all layups inside the limits the one that is worth most by the one account of
@@ -23,11 +23,9 @@ import unthrum.material.Material;
  * which lies on each bay where it is worth its weight.
  *
  * <p>Among layups that nobody could tell apart by what they bring: the lightest, the cheapest, the thinnest, the fewest
- * materials, then by the materials' own figures ({@link Figures}); a name never decides.
+ * materials, then by the materials' own figures ({@link unthrum.material.Figures}); a name never decides.
  */
 final class LayupSearch {
-
-    private static final Rung[] RUNGS = Rung.values();
 
     private final Candidates candidates;
     private final Limits limits;
@@ -36,11 +34,11 @@ final class LayupSearch {
     private final PanelAccount account;
     private final double alike;
     private final double alikePart;
-    private final List<Cover> covers = new ArrayList<>();
-    private final List<Scored> scored = new ArrayList<>();
-    private final Map<Material, Scored> bestWith = new IdentityHashMap<>();
-    private final Map<Rung, Scored> bestOnRung = new EnumMap<>(Rung.class);
     private final List<Layer> required;
+    private final List<Cover> covers = new ArrayList<>();
+    private final List<Candidate> all = new ArrayList<>();
+    private final Map<Material, Candidate> bestWith = new IdentityHashMap<>();
+    private final Map<Rung, Candidate> bestOnRung = new EnumMap<>(Rung.class);
     private final Scored best;
     private Optional<Scored> slight = Optional.empty();
 
@@ -48,18 +46,14 @@ final class LayupSearch {
     enum Rung {
         DECOUPLED_BARRIER, BARRIER_LAID_DIRECT, NO_BARRIER;
 
-        static Rung of(Layup layup) {
-            return !layup.has(Layer.BARRIER) ? NO_BARRIER
-                    : layup.has(Layer.DECOUPLER) ? DECOUPLED_BARRIER : BARRIER_LAID_DIRECT;
+        static Rung of(Candidate candidate) {
+            return !candidate.has(Layer.BARRIER) ? NO_BARRIER
+                    : candidate.has(Layer.DECOUPLER) ? DECOUPLED_BARRIER : BARRIER_LAID_DIRECT;
         }
     }
 
-    /**
-     * Covering layers, with what they bring by themselves.
-     *
-     * @param unpaid their worth if they cost no money
-     */
-    record Cover(Layup layup, double gain, double trade, double worth, double unpaid) {
+    /** A covering layer with its sums. */
+    private record Part(Laid laid, double mass, double thickness, double trade, double cost, double burden) {
     }
 
     LayupSearch(Case panel, List<WeighedWant> wants, PanelAccount account, Knowledge knowledge, Catalogue catalogue) {
@@ -72,134 +66,106 @@ final class LayupSearch {
         this.alikePart = knowledge.number("tell/alike-part");
         this.required = candidates.wanted().entrySet().stream()
                 .filter(e -> e.getValue().stream().anyMatch(WeighedWant::isForSafety)).map(Map.Entry::getKey).toList();
-        List<Layer> layers = candidates.wanted().keySet().stream().filter(l -> l != Layer.DAMPING).toList();
-        combine(layers, 0, List.of());
+        List<List<Part>> parts = candidates.wanted().keySet().stream().filter(l -> l != Layer.DAMPING)
+                .map(l -> candidates.of(l).stream().map(this::part).toList()).toList();
+        combine(parts, 0, new ArrayList<>(), 0, 0);
         covers.forEach(this::dampen);
         candidates.of(Layer.DAMPING).stream().filter(s -> !bestWith.containsKey(s.material())).forEach(this::unworthy);
         this.best = choose(knowledge.number("worth/panel"));
     }
 
+    private Part part(Laid laid) {
+        double unloved = alike * candidates.unloved(laid.material());
+        return new Part(laid, laid.mass(), laid.stackThickness(), worth.trade(laid), worth.cost(laid) + unloved,
+                worth.burden(laid) + unloved);
+    }
+
     /** Layers come in the order in which they lie; what a limit on the whole forbids, more layers do not mend. */
-    private void combine(List<Layer> layers, int depth, List<Laid> soFar) {
-        Layup layup = new Layup(soFar);
-        if (!limits.bear(layup.thickness(), layup.mass())) {
+    private void combine(List<List<Part>> parts, int depth, List<Part> soFar, double thickness, double mass) {
+        if (!limits.bear(thickness, mass)) {
             return;
         }
-        if (depth < layers.size()) {
-            combine(layers, depth + 1, soFar);
-            for (Laid laid : candidates.of(layers.get(depth))) {
-                List<Laid> more = new ArrayList<>(soFar);
-                more.add(laid);
-                combine(layers, depth + 1, more);
+        if (depth == parts.size()) {
+            Layup layup = new Layup(soFar.stream().map(Part::laid).toList());
+            if (limits.pair(layup)) {
+                covers.add(cover(layup, soFar, thickness, mass));
             }
             return;
         }
-        if (limits.pair(layup)) {
-            covers.add(cover(layup));
+        combine(parts, depth + 1, soFar, thickness, mass);
+        for (Part part : parts.get(depth)) {
+            soFar.add(part);
+            combine(parts, depth + 1, soFar, thickness + part.thickness, mass + part.mass);
+            soFar.remove(soFar.size() - 1);
         }
     }
 
-    private Cover cover(Layup layup) {
+    private Cover cover(Layup layup, List<Part> parts, double thickness, double mass) {
         double trade = 0;
         double cost = 0;
         double burden = 0;
-        for (Laid laid : layup.layers()) {
-            trade += worth.trade(laid);
-            double unloved = alike * candidates.unloved(laid.material());
-            cost += worth.cost(laid) + unloved;
-            burden += worth.burden(laid) + unloved;
+        for (Part part : parts) {
+            trade += part.trade;
+            cost += part.cost;
+            burden += part.burden;
         }
-        double gain = layup.isEmpty() ? 0 : account.gain(layup);
-        return new Cover(layup, gain, trade, gain + trade - cost, gain + trade - burden);
+        double gain = layup.isEmpty() ? 0 : account.cover(layup);
+        return new Cover(layup, mass, thickness, gain, trade, gain + trade - cost, gain + trade - burden);
     }
 
     /** The cover bare of damping, and with each damping sheet that is worth it. */
     private void dampen(Cover cover) {
-        judge(cover, Optional.empty());
+        judge(Candidate.of(cover, Optional.empty()));
         for (Laid sheet : candidates.of(Layer.DAMPING)) {
-            if (limits.bear(cover.layup().thickness() + sheet.stackThickness(), cover.layup().mass())) {
-                judge(cover, Optional.of(sheet));
+            if (limits.bear(cover.thickness() + sheet.stackThickness(), cover.mass())) {
+                Optional<Dampers.Damped> damped = dampers.under(cover.layup(), sheet, limits.mass() - cover.mass());
+                damped.filter(d -> limits.pair(Candidate.together(cover.layup(), d.laid())))
+                        .ifPresent(d -> judge(Candidate.of(cover, damped)));
             }
         }
     }
 
-    private void judge(Cover cover, Optional<Laid> sheet) {
-        Optional<Dampers.Damped> damped = sheet.flatMap(s -> dampers.under(cover.layup(), s,
-                limits.mass() - cover.layup().mass()));
-        if (sheet.isPresent() && damped.isEmpty()) {
-            return;
-        }
-        Scored next = scored(cover, damped);
-        if (limits.pair(next.layup())) {
-            scored.add(next);
-            next.layup().layers().forEach(l -> bestWith.merge(l.material(), next, LayupSearch::better));
-            bestOnRung.merge(Rung.of(next.layup()), next, LayupSearch::better);
-        }
+    private void judge(Candidate next) {
+        all.add(next);
+        next.materials().forEach(m -> bestWith.merge(m, next, LayupSearch::better));
+        bestOnRung.merge(Rung.of(next), next, LayupSearch::better);
     }
 
     /** A sheet that is worth its weight on no bay: what it would gain all the same. */
     private void unworthy(Laid sheet) {
-        Scored all = scored(covers.get(0), Optional.of(dampers.everywhere(covers.get(0).layup(), sheet)));
-        if (limits.bear(all.layup().thickness(), all.layup().mass()) && limits.pair(all.layup())) {
-            bestWith.put(sheet.material(), all);
+        Cover bare = covers.get(0);
+        Candidate next = Candidate.of(bare, Optional.of(dampers.everywhere(bare.layup(), sheet)));
+        if (limits.bear(sheet.stackThickness(), next.mass()) && limits.pair(next.layup())) {
+            bestWith.put(sheet.material(), next);
         }
     }
 
-    private static Scored scored(Cover cover, Optional<Dampers.Damped> damped) {
-        Layup layup = damped.map(d -> together(cover.layup(), d.laid())).orElse(cover.layup());
-        return new Scored(layup, cover.gain() + damped.map(Dampers.Damped::gain).orElse(0.0),
-                cover.trade() + damped.map(Dampers.Damped::trade).orElse(0.0),
-                cover.worth() + damped.map(Dampers.Damped::worth).orElse(0.0));
-    }
-
-    static Layup together(Layup cover, Laid damping) {
-        List<Laid> layers = new ArrayList<>(cover.layers());
-        layers.add(damping);
-        layers.sort(Comparator.comparing(Laid::layer));
-        return new Layup(layers);
-    }
-
-    private static Scored better(Scored a, Scored b) {
-        return order().compare(a, b) <= 0 ? a : b;
-    }
-
-    private static Comparator<Scored> order() {
-        return Comparator.comparingDouble((Scored s) -> -s.worth()).thenComparing(LayupSearch::tie);
-    }
-
-    /** What decides between layups that are worth alike. */
-    static int tie(Scored a, Scored b) {
-        return Comparator.comparingLong((Scored s) -> Math.round(s.layup().mass() * 1e6))
-                .thenComparingLong(s -> Math.round(s.layup().price() * 1e6))
-                .thenComparingLong(s -> Math.round(s.layup().thickness() * 1e9))
-                .thenComparingInt(s -> s.layup().layers().size())
-                .thenComparing(s -> s.layup().materials(), Figures::byFigures).compare(a, b);
+    private static Candidate better(Candidate a, Candidate b) {
+        return a.worth() > b.worth() || a.worth() == b.worth() && Candidate.TIE.compare(a, b) <= 0 ? a : b;
     }
 
     /** Nothing where nothing is worth it; what safety asks for is laid as far as anything can be. */
     private Scored choose(double leastOfPanel) {
-        int most = scored.stream().mapToInt(this::safe).max().orElse(0);
-        List<Scored> open = new ArrayList<>(scored.stream().filter(s -> safe(s) == most).toList());
-        if (most == 0) {
-            double bare = account.bare();
-            open.removeIf(s -> !s.layup().isEmpty() && !isWorthIt(s, bare, leastOfPanel));
-        }
-        Scored top = open.stream().min(order()).orElse(Scored.NOTHING);
-        if (top.layup().isEmpty()) {
-            slight = Stream.concat(scored.stream(), bestWith.values().stream())
-                    .filter(s -> !s.layup().isEmpty() && safe(s) == most)
-                    .min(Comparator.comparingDouble((Scored s) -> -s.gain()).thenComparing(LayupSearch::tie));
+        int most = all.stream().mapToInt(this::safe).max().orElse(0);
+        double bare = account.bare();
+        List<Candidate> open = all.stream().filter(c -> safe(c) == most)
+                .filter(c -> most > 0 || c.isEmpty() || isWorthIt(c, bare, leastOfPanel)).toList();
+        Candidate top = open.stream().min(Comparator.comparingDouble(c -> -c.worth())).orElseThrow();
+        if (top.isEmpty()) {
+            slight = Stream.concat(all.stream(), bestWith.values().stream()).filter(c -> !c.isEmpty())
+                    .min(Comparator.comparingDouble((Candidate c) -> -c.gain()).thenComparing(Candidate.TIE))
+                    .map(Candidate::scored);
         }
         double enough = top.worth() - Math.min(alike, alikePart * Math.abs(top.worth()));
-        return open.stream().filter(s -> s.worth() >= enough && s.layup().isEmpty() == top.layup().isEmpty())
-                .min(LayupSearch::tie).orElse(Scored.NOTHING);
+        return open.stream().filter(c -> c.worth() >= enough && c.isEmpty() == top.isEmpty()).min(Candidate.TIE)
+                .orElseThrow().scored();
     }
 
-    private int safe(Scored candidate) {
-        return (int) required.stream().filter(candidate.layup()::has).count();
+    private int safe(Candidate candidate) {
+        return (int) required.stream().filter(candidate::has).count();
     }
 
-    private static boolean isWorthIt(Scored candidate, double bare, double leastOfPanel) {
+    private static boolean isWorthIt(Candidate candidate, double bare, double leastOfPanel) {
         return candidate.worth() > 0 && candidate.gain() >= -1e-12
                 && (candidate.trade() > 0 || candidate.gain() >= leastOfPanel * bare);
     }
@@ -221,17 +187,17 @@ final class LayupSearch {
 
     /** What became of each material of a wanted layer. */
     List<Considered> considered() {
-        List<Considered> all = new ArrayList<>();
-        candidates.rejected().forEach((material, by) -> all.add(new Considered(material, by, Optional.empty(), false)));
+        List<Considered> fates = new ArrayList<>();
+        candidates.rejected().forEach((material, by) -> fates.add(new Considered(material, by, Optional.empty(), false)));
         for (Laid laid : candidates.all()) {
             boolean chosen = best.layup().layers().stream().anyMatch(l -> l.material().equals(laid.material()));
-            all.add(new Considered(laid.material(), List.of(), Optional.ofNullable(bestWith.get(laid.material())), chosen));
+            fates.add(new Considered(laid.material(), List.of(),
+                    Optional.ofNullable(bestWith.get(laid.material())).map(Candidate::scored), chosen));
         }
-        all.sort(Comparator.comparing((Considered c) -> c.material().layer())
-                .thenComparing(c -> !c.chosen())
+        fates.sort(Comparator.comparing((Considered c) -> c.material().layer()).thenComparing(c -> !c.chosen())
                 .thenComparingDouble(c -> c.best().map(s -> -s.worth()).orElse(Double.POSITIVE_INFINITY))
                 .thenComparing(c -> c.material().material()));
-        return all;
+        return fates;
     }
 
     /** The ladder of a panel that wants a barrier, or nothing. */
@@ -244,6 +210,6 @@ final class LayupSearch {
     }
 
     private Optional<Scored> rung(Rung rung) {
-        return Optional.ofNullable(bestOnRung.get(rung));
+        return Optional.ofNullable(bestOnRung.get(rung)).map(Candidate::scored);
     }
 }

@@ -8,12 +8,13 @@ import unthrum.effect.Laid;
 import unthrum.effect.Layup;
 import unthrum.material.Figures;
 import unthrum.material.Layer;
+import unthrum.reasoning.Candidate.Cover;
 
 /**
  * The covers and damping sheets of one panel that are worth offering when what there is must be shared: no cover of
  * which another is worth more and is lighter, cheaper and of no other layers.
  */
-record Offers(List<LayupSearch.Cover> covers, Candidates candidates, Limits limits, Dampers dampers,
+record Offers(List<Cover> covers, Candidates candidates, Limits limits, Dampers dampers,
               List<Layer> required, Scored best) {
 
     /** More covers of a panel than this bring sharing nothing that could be told. Common practice, no source. */
@@ -22,15 +23,15 @@ record Offers(List<LayupSearch.Cover> covers, Candidates candidates, Limits limi
     Options options() {
         int most = covers.stream().mapToInt(this::safe).max().orElse(0);
         List<Options.Offer> offers = new ArrayList<>();
-        for (LayupSearch.Cover cover : kept()) {
+        for (Cover cover : kept()) {
             boolean safe = safe(cover) == most;
             if (!cover.layup().isEmpty() && (cover.unpaid() > 0 && cover.gain() >= 0 || most > 0 && safe)) {
                 offers.add(offer(cover, Optional.empty(), safe));
             }
             for (Laid sheet : candidates.of(Layer.DAMPING)) {
-                boolean fits = limits.bear(cover.layup().thickness() + sheet.stackThickness(), cover.layup().mass());
+                boolean fits = limits.bear(cover.thickness() + sheet.stackThickness(), cover.mass());
                 List<Options.Part> parts = fits ? dampers.parts(cover.layup(), sheet) : List.of();
-                if (!parts.isEmpty() && limits.pair(LayupSearch.together(cover.layup(), sheet))) {
+                if (!parts.isEmpty() && limits.pair(Candidate.together(cover.layup(), sheet))) {
                     offers.add(offer(cover, Optional.of(new Options.Damped(sheet.material(), parts)), safe));
                 }
             }
@@ -38,23 +39,23 @@ record Offers(List<LayupSearch.Cover> covers, Candidates candidates, Limits limi
         return new Options(offers);
     }
 
-    private Options.Offer offer(LayupSearch.Cover cover, Optional<Options.Damped> damping, boolean safe) {
+    private Options.Offer offer(Cover cover, Optional<Options.Damped> damping, boolean safe) {
         return new Options.Offer(cover.layup().layers(), cover.unpaid(), damping, safe);
     }
 
-    private int safe(LayupSearch.Cover cover) {
+    private int safe(Cover cover) {
         return (int) required.stream().filter(l -> l == Layer.DAMPING || cover.layup().has(l)).count();
     }
 
     /** Always bare metal and the panel's own best cover; else what no other cover of the same layers beats. */
-    private List<LayupSearch.Cover> kept() {
-        List<LayupSearch.Cover> kept = new ArrayList<>();
+    private List<Cover> kept() {
+        List<Cover> kept = new ArrayList<>();
         Layup own = new Layup(best.layup().layers().stream().filter(l -> l.layer() != Layer.DAMPING).toList());
-        List<LayupSearch.Cover> ranked = covers.stream()
-                .sorted(Comparator.comparingDouble((LayupSearch.Cover c) -> -c.worth())
-                        .thenComparingDouble(c -> c.layup().mass()).thenComparingDouble(c -> c.layup().price())
+        List<Cover> ranked = covers.stream()
+                .sorted(Comparator.comparingDouble((Cover c) -> -c.worth())
+                        .thenComparingDouble(Cover::mass).thenComparingDouble(c -> c.layup().price())
                         .thenComparing(c -> c.layup().materials(), Figures::byFigures)).toList();
-        for (LayupSearch.Cover cover : ranked) {
+        for (Cover cover : ranked) {
             boolean always = cover.layup().isEmpty() || cover.layup().equals(own);
             if (always || kept.size() < MOST && kept.stream().noneMatch(k -> beats(k, cover))) {
                 kept.add(cover);
@@ -63,12 +64,12 @@ record Offers(List<LayupSearch.Cover> covers, Candidates candidates, Limits limi
         return kept;
     }
 
-    private static boolean beats(LayupSearch.Cover better, LayupSearch.Cover cover) {
-        return layers(better).equals(layers(cover)) && better.layup().mass() <= cover.layup().mass()
+    private static boolean beats(Cover better, Cover cover) {
+        return layers(better).equals(layers(cover)) && better.mass() <= cover.mass()
                 && better.layup().price() <= cover.layup().price();
     }
 
-    private static List<Layer> layers(LayupSearch.Cover cover) {
+    private static List<Layer> layers(Cover cover) {
         return cover.layup().layers().stream().map(Laid::layer).toList();
     }
 }

@@ -27,7 +27,7 @@ final class Worth {
         this.perMoney = account.vehicle().leastForMoney();
     }
 
-    /** What a layer's mass and money would have to bring; what safety or other layers need is not asked. */
+    /** What a layer's mass and money would have to bring; what safety needs is not asked. */
     double cost(Laid laid) {
         return burden(laid) + (isAsked(laid.layer()) ? perMoney * laid.price() : 0);
     }
@@ -38,7 +38,7 @@ final class Worth {
     }
 
     private static boolean isAsked(Layer layer) {
-        return !protects(layer) && layer != Layer.HEAT_SHIELD;
+        return layer != Layer.HEAT_SHIELD;
     }
 
     /**

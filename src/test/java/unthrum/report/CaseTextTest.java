@@ -61,7 +61,7 @@ class CaseTextTest {
                 "skin: {metal: steel, gauge: 0.9 mm}", "ribs: none", "tap: rings", "clearance: 20 mm",
                 "clearance to: carpet", "heat: none", "reach: open", "behind: none", "near noise: road", "wet: dry",
                 "surface: {paint: sound, dirt: clean, rust: none, old: none}")).panels().get(0);
-        String material = "melamine-foam-10-hot";
+        String material = poor.leftOut().get(0).material().material();
         String text = CaseText.of(poor, Optional.empty(), false, Scenarios.KNOWLEDGE, 400, Style.PLAIN);
         assertThat(text).contains("Left out, though chosen. For want of money: ")
                 .containsPattern(material + " +Chosen, and left out for want of money\\.")
