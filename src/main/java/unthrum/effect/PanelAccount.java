@@ -32,6 +32,7 @@ public final class PanelAccount {
     private final double[] shaking = new double[ThirdOctave.HEARD.size()];
     private final double[] airborne = new double[ThirdOctave.HEARD.size()];
     private final Map<Place, Double> bays = new HashMap<>();
+    private final Map<Damped, Double> alone = new HashMap<>();
     private final Map<Way.Kind, Double> heats = new EnumMap<>(Way.Kind.class);
     private final double[] shaken;
     private double bare = Double.NaN;
@@ -131,28 +132,48 @@ public final class PanelAccount {
     public final class Under {
         private final Layup cover;
         private final double[] covered;
+        private final double pressing;
+        private final boolean floats;
         private final Map<Material, Double> underneath = new HashMap<>();
+        private final Map<Place, Double> bare = new HashMap<>();
 
         private Under(Layup cover) {
             this.cover = cover;
             this.covered = amounts.covered(cover);
+            this.pressing = amounts.pressing(cover);
+            this.floats = cover.has(Layer.DECOUPLER);
         }
 
         /** What damping on that part of a bay adds to the cover's gain. */
         public double damping(Material material, Bay bay, double coverage) {
-            double shaken = shaken(bay, Optional.empty(), 0) - shaken(bay, Optional.of(material), coverage);
+            double shaken = shaken(bay) - shaken(bay, Optional.of(material), coverage);
             return shaken - coverage * bay.area() / amounts.panel().area()
                     * underneath.computeIfAbsent(material, m -> amounts.underneath(airborne, m, cover, Sureness.ABOUT));
         }
 
+        /** More than any damping under this cover can gain. */
+        public double most() {
+            return amounts.facts().all(Bay.class).mapToDouble(this::shaken).sum() + amounts.airborne(airborne, cover);
+        }
+
         /** What the bay gives off for all aims under this cover. */
         public double shaken(Bay bay) {
-            return shaken(bay, Optional.empty(), 0);
+            return bare.computeIfAbsent(bay.place(), k -> shaken(bay, Optional.empty(), 0));
         }
 
         private double shaken(Bay bay, Optional<Material> material, double coverage) {
-            return amounts.shaken(shaking, bay, material, coverage, cover, covered, Sureness.ABOUT);
+            return floats ? amounts.shaken(shaking, bay, material, coverage, cover, covered, Sureness.ABOUT)
+                    : amounts.loaded(material, coverage, pressing) * alone(bay, material, coverage);
         }
+    }
+
+    /** A bay with damping and nothing else on it, kept: most covers float nothing and only weigh on it. */
+    private double alone(Bay bay, Optional<Material> material, double coverage) {
+        return alone.computeIfAbsent(new Damped(bay.place(), material, coverage),
+                d -> amounts.shaken(shaking, bay, material, coverage));
+    }
+
+    private record Damped(Place bay, Optional<Material> material, double coverage) {
     }
 
     /** What the bare bay gives off for all aims. */

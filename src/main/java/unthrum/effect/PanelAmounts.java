@@ -105,17 +105,26 @@ final class PanelAmounts {
         return sum;
     }
 
+    /** What one bay gives off, counted, with damping on it and nothing else. */
+    double shaken(double[] counts, Bay bay, Optional<Material> damping, double coverage) {
+        return ear * dot(counts, power(bay, damping, coverage, Sureness.ABOUT));
+    }
+
+    /** How much of a shaking the mass of a cover leaves over a damping sheet. */
+    double loaded(Optional<Material> damping, double coverage, double pressing) {
+        double mass = panel.skinWeight() + damping.map(d -> d.surfaceDensity().si() * coverage).orElse(0.0);
+        return Math.pow(mass / (mass + pressing), HEAVIER);
+    }
+
     /** What one bay gives off into the room, counted by bands. */
     double shaken(double[] counts, Bay bay, Optional<Material> damping, double coverage, Layup cover, double[] covered,
                   Sureness how) {
-        double mass = panel.skinWeight() + damping.map(d -> d.surfaceDensity().si() * coverage).orElse(0.0);
-        double loaded = Math.pow(mass / (mass + pressing(cover)), HEAVIER);
-        return ear * loaded * dot(counts, covered, power(bay, damping, coverage, how));
+        return ear * loaded(damping, coverage, pressing(cover)) * dot(counts, covered, power(bay, damping, coverage, how));
     }
 
     /** How much of a shaking the mass of a cover leaves. */
     double loaded(Layup cover) {
-        return Math.pow(panel.skinWeight() / (panel.skinWeight() + pressing(cover)), HEAVIER);
+        return loaded(Optional.empty(), 0, pressing(cover));
     }
 
     /** What the bare bays together give off, counted, band by band. */
@@ -131,7 +140,7 @@ final class PanelAmounts {
     }
 
     /** Mass per area of what lies on the skin, kg/m²; a floated barrier and what lies on it move by themselves. */
-    private double pressing(Layup cover) {
+    double pressing(Layup cover) {
         boolean floated = cover.has(Layer.DECOUPLER);
         double mass = 0;
         for (Laid laid : cover.layers()) {

@@ -2,6 +2,7 @@ package unthrum.reasoning;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +27,7 @@ final class Candidates {
 
     private final Case panel;
     private final Limits limits;
+    private final Map<Place, Bay> bays = new HashMap<>();
     private final Map<Layer, List<WeighedWant>> wanted = new EnumMap<>(Layer.class);
     private final Map<Layer, List<Laid>> admitted = new EnumMap<>(Layer.class);
     private final Map<Material, List<Judgement>> rejected = new LinkedHashMap<>();
@@ -33,6 +35,7 @@ final class Candidates {
     Candidates(Case panel, Limits limits, List<WeighedWant> wants, Catalogue catalogue) {
         this.panel = panel;
         this.limits = limits;
+        panel.facts().all(Bay.class).forEach(b -> bays.put(b.place(), b));
         wants.stream().filter(WeighedWant::stands).filter(w -> w.layer() != Layer.SEAL)
                 .forEach(w -> wanted.computeIfAbsent(w.layer(), l -> new ArrayList<>()).add(w));
         for (Layer layer : wanted.keySet()) {
@@ -99,6 +102,6 @@ final class Candidates {
     }
 
     Bay bay(Place place) {
-        return panel.facts().all(Bay.class).filter(b -> b.place().equals(place)).findFirst().orElse(null);
+        return bays.get(place);
     }
 }

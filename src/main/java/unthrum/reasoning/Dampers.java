@@ -2,6 +2,7 @@ package unthrum.reasoning;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +27,7 @@ final class Dampers {
     private final PanelAccount account;
     private final Worth worth;
     private final double leastOfBay;
+    private final Map<Sheet, Alone> alones = new HashMap<>();
     private final Map<Layup, PanelAccount.Under> unders = new IdentityHashMap<>();
 
     Dampers(Candidates candidates, PanelAccount account, Worth worth, Knowledge knowledge) {
@@ -33,6 +35,13 @@ final class Dampers {
         this.account = account;
         this.worth = worth;
         this.leastOfBay = knowledge.number("worth/panel");
+    }
+
+    private record Sheet(Material material, Patch patch) {
+    }
+
+    /** What a patch weighs and asks by itself, whatever covers it. */
+    private record Alone(Bay bay, double mass, double trade, double cost, double burden) {
     }
 
     /** A sheet on the bays that are worth it. */
@@ -90,17 +99,31 @@ final class Dampers {
     }
 
     private Treated treated(Layup cover, Material material, Patch patch, int want) {
-        Bay bay = candidates.bay(patch.place());
-        Laid alone = new Laid(material, List.of(patch));
-        double gain = gain(cover, material, bay, patch.coverage());
-        double trade = worth.trade(bay, candidates.wanted().get(Layer.DAMPING).get(want));
-        return new Treated(patch, gain, trade, gain + trade - worth.cost(alone),
-                gain + trade - worth.burden(alone), alone.mass());
+        Alone alone = alone(material, patch, want);
+        double gain = gain(cover, material, alone.bay, patch.coverage());
+        return new Treated(patch, gain, alone.trade, gain + alone.trade - alone.cost, gain + alone.trade - alone.burden,
+                alone.mass);
+    }
+
+    private Alone alone(Material material, Patch patch, int want) {
+        return alones.computeIfAbsent(new Sheet(material, patch), sheet -> {
+            Bay bay = candidates.bay(patch.place());
+            Laid laid = new Laid(material, List.of(patch));
+            return new Alone(bay, laid.mass(), worth.trade(bay, candidates.wanted().get(Layer.DAMPING).get(want)),
+                    worth.cost(laid), worth.burden(laid));
+        });
     }
 
     private double gain(Layup cover, Material material, Bay bay, double coverage) {
         double gain = under(cover).damping(material, bay, coverage);
         return Double.isNaN(gain) ? 0 : gain;
+    }
+
+    /** More than any sheet under the cover can be worth, since it takes no more than all that is left. */
+    double most(Layup cover) {
+        double trade = candidates.of(Layer.DAMPING).stream().mapToDouble(sheet -> IntStream.range(0, sheet.patches().size())
+                .mapToDouble(i -> alone(sheet.material(), sheet.patches().get(i), i).trade).sum()).max().orElse(0);
+        return under(cover).most() + trade;
     }
 
     private PanelAccount.Under under(Layup cover) {

@@ -69,7 +69,7 @@ final class LayupSearch {
         List<List<Part>> parts = candidates.wanted().keySet().stream().filter(l -> l != Layer.DAMPING)
                 .map(l -> candidates.of(l).stream().map(this::part).toList()).toList();
         combine(parts, 0, new ArrayList<>(), 0, 0);
-        covers.forEach(this::dampen);
+        covers.stream().sorted(Comparator.comparingDouble(c -> -c.worth())).forEach(this::dampen);
         candidates.of(Layer.DAMPING).stream().filter(s -> !bestWith.containsKey(s.material())).forEach(this::unworthy);
         this.best = choose(knowledge.number("worth/panel"));
     }
@@ -115,7 +115,11 @@ final class LayupSearch {
 
     /** The cover bare of damping, and with each damping sheet that is worth it. */
     private void dampen(Cover cover) {
-        judge(Candidate.of(cover, Optional.empty()));
+        Candidate bare = Candidate.of(cover, Optional.empty());
+        judge(bare);
+        if (required.isEmpty() && isBeaten(bare)) {
+            return;
+        }
         for (Laid sheet : candidates.of(Layer.DAMPING)) {
             if (limits.bear(cover.thickness() + sheet.stackThickness(), cover.mass())) {
                 Optional<Dampers.Damped> damped = dampers.under(cover.layup(), sheet, limits.mass() - cover.mass());
@@ -123,6 +127,14 @@ final class LayupSearch {
                         .ifPresent(d -> judge(Candidate.of(cover, damped)));
             }
         }
+    }
+
+    /** Whether no sheet could make of it the best with any of its materials, with that sheet, or on its rung. */
+    private boolean isBeaten(Candidate bare) {
+        double most = bare.worth() + dampers.most(bare.cover().layup()) + alike;
+        return bestOnRung.get(Rung.of(bare)).worth() > most
+                && Stream.concat(bare.materials().stream(), candidates.of(Layer.DAMPING).stream().map(Laid::material))
+                .allMatch(m -> bestWith.containsKey(m) && bestWith.get(m).worth() > most);
     }
 
     private void judge(Candidate next) {
