@@ -9,11 +9,10 @@ public record Range(double low, double about, double high) {
         }
     }
 
-    /** Sorted, whichever way they come: the middle one of three is about. */
+    /** Least, about and most, whichever way the ends come. */
     static Range of(double[] three) {
-        double[] sorted = three.clone();
-        java.util.Arrays.sort(sorted);
-        return new Range(sorted[0], sorted[1], sorted[2]);
+        return new Range(Math.min(three[0], Math.min(three[1], three[2])), three[1],
+                Math.max(three[0], Math.max(three[1], three[2])));
     }
 
     /** Ends and middles added up: what is off on one panel is off alike on the others. */

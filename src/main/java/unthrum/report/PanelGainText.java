@@ -8,7 +8,7 @@ import unthrum.reading.Words;
 final class PanelGainText {
 
     /** Less than this of the bare vehicle's is not told: it would read as nothing. */
-    private static final double TOLD = 0.0005;
+    static final double TOLD = 0.0005;
 
     private PanelGainText() {
     }

@@ -72,7 +72,8 @@ class RenamingTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"one-pack-hatchback", "sleeper-city-van", "country-bus"})
+    @ValueSource(strings = {"one-pack-hatchback", "sleeper-city-van", "country-bus", "shell-pickup",
+        "travelling-bicycle-workshop"})
     @DisplayName("nor in which order its catalogue lists them")
     void renamed(String scenario) throws IOException {
         String other = shuffled(materials.replaceAll("(?m)^(  - material: )(\\S+)", "$1@$2"), "materials:\n",
