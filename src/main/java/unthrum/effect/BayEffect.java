@@ -18,9 +18,11 @@ public record BayEffect(Place place, @Measured(Dimension.SHARE) double coverage,
     /**
      * @param before first frequency, Hz, from hinged and sliding to clamped and fixed edges
      * @param after  the same with the layers' mass and stiffness
+     * @param toldBefore the range before with the error of the formula and of what a fitter reads
+     * @param toldAfter  the same of the range after
      * @param at     in winter, in the workshop and at the peak of the place
      */
-    public record Response(Band before, Band after, List<Warmth> at) {
+    public record Response(Band before, Band after, Band toldBefore, Band toldAfter, List<Warmth> at) {
 
         public Warmth winter() {
             return at.get(0);

@@ -115,7 +115,21 @@ final class BayResponse {
             for (double celsius : temperatures) {
                 at.add(warmth(celsius));
             }
-            return new BayEffect.Response(range(this::before), after(), List.copyOf(at));
+            Band before = range(this::before);
+            Band after = after();
+            return new BayEffect.Response(before, after, read(before), read(after), List.copyOf(at));
+        }
+
+        /** A computed range with what a fitter's reading may be off, as the bay's own range carries it. */
+        private Band read(Band computed) {
+            Band plain = range(s -> first.get(s).frequency());
+            boolean told = Double.isFinite(bay.lowest()) && !isNoted();
+            return told ? new Band(computed.lower() * bay.lowest() / plain.lower(),
+                    computed.upper() * Math.max(bay.highest() / plain.upper(), bay.lowest() / plain.lower())) : computed;
+        }
+
+        private boolean isNoted() {
+            return bay.note() >= bay.lowest() && bay.note() <= bay.highest();
         }
 
         private Band after() {
@@ -145,8 +159,7 @@ final class BayResponse {
 
         /** As measured, where the measured note may be the bay's first. */
         private double before(Support support) {
-            return bay.note() >= bay.lowest() && bay.note() <= bay.highest() ? bay.note()
-                    : first.get(support).frequency();
+            return isNoted() ? bay.note() : first.get(support).frequency();
         }
 
         /** By what the layers multiply the frequency, in the workshop. */

@@ -65,7 +65,7 @@ final class PanelEffectText {
         return "at the own note quieter by " + decibels(r.room().quieter()) + " in the workshop, about "
                 + Math.round(r.winter().quieter().about()) + " dB at " + celsius(r.winter().temperature()) + " and "
                 + Math.round(r.peak().quieter().about()) + " dB at " + celsius(r.peak().temperature())
-                + "; the note moves from " + hertz(r.before()) + " to " + hertz(r.after());
+                + "; the note moves from " + hertz(r.toldBefore()) + " to " + hertz(r.toldAfter());
     }
 
     private String blocking() {
