@@ -31,9 +31,9 @@ class MarkTest {
         private final Exercise floor = Floors.ringing();
 
         @Test
-        @DisplayName("right: damping there, barrier on foam, and the empty grommet hole sealed, each with a reason")
+        @DisplayName("right: damping there, a barrier all over, and the empty grommet hole sealed, each with a reason")
         void right() {
-            Mark mark = mark(floor, "damping 1; decoupler; barrier; seal a", holding(floor));
+            Mark mark = mark(floor, "damping 1; barrier; seal a", holding(floor));
             assertThat(mark.result()).isEqualTo(Result.RIGHT);
             assertThat(mark.bySubject()).containsOnlyKeys(floor.subjects())
                     .containsKeys("damping", "barrier", "sealing");
@@ -45,7 +45,7 @@ class MarkTest {
             Choice untrue = floor.choices().stream().filter(Choice.Untrue.class::isInstance).findFirst().orElseThrow();
             SortedSet<Integer> why = holding(floor);
             why.add(floor.number(untrue));
-            Mark mark = mark(floor, "damping 1; decoupler; barrier; seal a", why);
+            Mark mark = mark(floor, "damping 1; barrier; seal a", why);
             assertThat(mark.result()).isEqualTo(Result.WRONG_REASON);
             assertThat(mark.untrue()).containsExactly((Choice.Untrue) untrue);
             assertThat(mark.unsaid()).isEmpty();
@@ -58,7 +58,7 @@ class MarkTest {
             SortedSet<Integer> why = holding(floor);
             floor.choices().stream().filter(c -> c.rule().subject().equals("damping")).map(floor::number)
                     .forEach(why::remove);
-            Mark mark = mark(floor, "damping 1; decoupler; barrier; seal a", why);
+            Mark mark = mark(floor, "damping 1; barrier; seal a", why);
             assertThat(mark.result()).isEqualTo(Result.WRONG_REASON);
             assertThat(mark.unsaid()).singleElement().satisfies(g -> assertThat(g.layer()).contains(Layer.DAMPING));
             assertThat(mark.bySubject()).containsEntry("damping", Result.WRONG_REASON)
@@ -68,7 +68,7 @@ class MarkTest {
         @Test
         @DisplayName("wrong: the dead bay damped, the ringing one not, and the drain sealed; the rules for it answer")
         void wrong() {
-            Mark mark = mark(floor, "damping 2; decoupler; barrier; seal a b", holding(floor));
+            Mark mark = mark(floor, "damping 2; barrier; seal a b", holding(floor));
             assertThat(mark.result()).isEqualTo(Result.WRONG);
             assertThat(mark.missed()).extracting(s -> s.layer() + " " + s.place().part())
                     .containsExactly("DAMPING bay 1");

@@ -180,10 +180,10 @@ class JobCardTest {
             damp, overhead              | damp, upright
             damp, upright               | damp, low
             damp, low                   | tap again, low
-            tap again, low              | lay soft foam, low
+            tap again, upright          | insulate, upright
             close holes, low            | barrier, low
             test for light, low         | barrier, low
-            lay soft foam, low          | barrier, low
+            barrier, low                | insulate, low
             barrier, low                | refit trim and mats, low
             refit linings, overhead        | damp, floor
             barrier, floor              | refit trim and mats, floor

@@ -89,7 +89,7 @@ class KnowledgeFilesTest {
         @DisplayName("for rules stands under a subject of the rules")
         void subject() {
             Set<String> subjects = RULES.stream().map(RuleText::subject).collect(Collectors.toSet());
-            subjects.addAll(List.of("weight", "usual", "enough", "audit", "cutting", "job", "tell"));
+            subjects.addAll(List.of("weight", "usual", "enough", "audit", "cutting", "job", "tell", "worth"));
             assertThat(KNOWLEDGE.thresholds()).allSatisfy(t -> assertThat(subjects)
                     .contains(t.threshold().substring(0, t.threshold().indexOf('/'))));
         }
@@ -99,12 +99,13 @@ class KnowledgeFilesTest {
     @DisplayName("a source")
     class Sources {
         @Test
-        @DisplayName("is cited by a rule, a number, an assumption or a material")
+        @DisplayName("is cited by a rule, a number, an aim, an assumption or a material")
         void cited() {
             Set<String> cited = new TreeSet<>();
             KNOWLEDGE.cards().forEach(c -> cited.add(c.source()));
             KNOWLEDGE.thresholds().forEach(t -> cited.add(t.source()));
             KNOWLEDGE.assumptions().forEach(a -> cited.add(a.source()));
+            KNOWLEDGE.aims().forEach(a -> cited.add(a.source()));
             Catalogue.load().all().forEach(m -> cited.addAll(m.published().values()));
             Catalogue.load().all().forEach(m -> m.damping().ifPresent(d -> cited.add(d.shift().source())));
             assertThat(KNOWLEDGE.sources()).allSatisfy(s -> assertThat(cited).contains(s.source()));

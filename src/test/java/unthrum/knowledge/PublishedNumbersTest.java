@@ -148,6 +148,7 @@ class PublishedNumbersTest {
                 case "service to" -> m.serviceTo().si();
                 case "bonds from" -> m.bondsFrom().orElseThrow().si();
                 case "burn rate" -> m.burnRate().orElseThrow().si();
+                case "spring modulus" -> m.springModulus().orElseThrow().si();
                 case "conductivity" -> m.conductivity().orElseThrow().si();
                 case "emissivity" -> m.emissivity().orElseThrow().si();
                 default -> throw new IllegalArgumentException("no check for '" + property + "'");
