@@ -43,7 +43,7 @@ public final class VehicleAccount {
         this.knowledge = knowledge;
         this.vehicle = bundles.get(0).the(Vehicle.class);
         List<PanelFacts> panels = bundles.subList(1, bundles.size());
-        this.area = panels.stream().mapToDouble(p -> p.the(Panel.class).area()).sum();
+        this.area = panels.stream().mapToDouble(p -> p.the(Panel.class).area()).sorted().sum();
         List<Aim> aims = survey.aims().isEmpty() ? List.of(Aim.ROAD_DRUMMING) : survey.aims();
         List<PanelAmounts> amounts = panels.stream().filter(p -> borders(p.the(Panel.class)))
                 .map(p -> new PanelAmounts(knowledge, vehicle, p)).toList();
@@ -77,7 +77,7 @@ public final class VehicleAccount {
         Optional<HeardSound> sound = HeardSound.of(aim, survey, knowledge);
         Map<Way.Kind, Double> totals = new EnumMap<>(Way.Kind.class);
         for (Way.Kind kind : parts(aim, survey).keySet()) {
-            double total = panels.stream().mapToDouble(p -> p.bare(kind, sound)).sum();
+            double total = panels.stream().mapToDouble(p -> p.bare(kind, sound)).sorted().sum();
             if (total > 0) {
                 totals.put(kind, total);
             }

@@ -1,6 +1,7 @@
 package unthrum.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
@@ -75,7 +76,7 @@ final class Page {
         }
     }
 
-    /** How a column of a table stands; the elastic one wraps in the room that the others leave. */
+    /** How a column of a table stands; elastic ones wrap in the room that the others leave. */
     enum Align { LEFT, RIGHT, ELASTIC }
 
     record Column(String head, Align align) {
@@ -105,15 +106,21 @@ final class Page {
     private int[] widths(int indent, List<Column> columns, List<Row> rows) {
         int[] widths = new int[columns.size()];
         int room = width - indent - 2 * (columns.size() - 1);
-        int elastic = -1;
+        List<Integer> elastic = new ArrayList<>();
         for (int i = 0; i < widths.length; i++) {
             int column = i;
             widths[i] = rows.stream().mapToInt(r -> style.spell(r.cells().get(column)).length()).max().orElse(0);
-            elastic = columns.get(i).align() == Align.ELASTIC ? i : elastic;
-            room -= elastic == i ? 0 : widths[i];
+            if (columns.get(i).align() == Align.ELASTIC) {
+                elastic.add(i);
+            } else {
+                room -= widths[i];
+            }
         }
-        if (elastic >= 0) {
-            widths[elastic] = Math.max(NARROWEST, Math.min(widths[elastic], room));
+        elastic.sort(Comparator.comparingInt(i -> widths[i]));
+        for (int done = 0; done < elastic.size(); done++) {
+            int i = elastic.get(done);
+            widths[i] = Math.max(NARROWEST, Math.min(widths[i], room / (elastic.size() - done)));
+            room -= widths[i];
         }
         return widths;
     }

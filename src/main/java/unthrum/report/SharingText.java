@@ -43,7 +43,7 @@ final class SharingText {
                 .filter(i -> shares.ranking().get(i).served() < 1).boxed().toList();
         if (!wanting.isEmpty()) {
             page.table(0, List.of(new Column("rank", Align.RIGHT), new Column("goes short", Align.ELASTIC),
-                    new Column("of", Align.LEFT), new Column("served", Align.RIGHT)),
+                    new Column("of", Align.ELASTIC), new Column("served", Align.RIGHT)),
                     wanting.stream().limit(SHORT_ROWS).map(this::row).toList());
         }
         page.paragraph(0, served(wanting.size()));

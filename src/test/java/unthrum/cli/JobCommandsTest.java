@@ -101,7 +101,7 @@ class JobCommandsTest {
             String out = run("handover", JOB, "--width", "400").out();
             String first = out.substring(out.indexOf("Still to be done"), out.indexOf("What was done"));
             assertThat(first).contains(
-                    "Seat bolt 1 of floor-left: danger, do not drive: soft foam as a cushion",
+                    "Seat bolt 1 of floor-left: danger, do not drive: a layer against heat and cold",
                     "Tunnel: a heavy sheet against noise from outside (vinyl-barrier-2) does not bear the heat",
                     "Drain 1 of floor-behind-seat: water does not run out of the drains.",
                     "Empty grommet hole 2 of bulkhead-upper: closing a hole was left undone.");

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import unthrum.job.StepTable;
 import unthrum.material.Catalogue;
+import unthrum.survey.Aim;
 import unthrum.survey.Zone;
 
 @DisplayName("The numbers, sources and assumptions")
@@ -105,7 +106,7 @@ class KnowledgeFilesTest {
             KNOWLEDGE.cards().forEach(c -> cited.add(c.source()));
             KNOWLEDGE.thresholds().forEach(t -> cited.add(t.source()));
             KNOWLEDGE.assumptions().forEach(a -> cited.add(a.source()));
-            KNOWLEDGE.aims().forEach(a -> cited.add(a.source()));
+            Stream.of(Aim.values()).map(KNOWLEDGE::aim).forEach(a -> cited.add(a.source()));
             Catalogue.load().all().forEach(m -> cited.addAll(m.published().values()));
             Catalogue.load().all().forEach(m -> m.damping().ifPresent(d -> cited.add(d.shift().source())));
             assertThat(KNOWLEDGE.sources()).allSatisfy(s -> assertThat(cited).contains(s.source()));
