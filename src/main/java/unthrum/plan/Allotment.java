@@ -3,6 +3,7 @@ package unthrum.plan;
 import java.util.Arrays;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import unthrum.plan.SharingProblem.Goods;
 import unthrum.plan.SharingProblem.Hole;
 import unthrum.plan.SharingProblem.Offer;
@@ -202,6 +203,12 @@ final class Allotment {
             }
         }
         return true;
+    }
+
+    /** Whether a panel carries more than it may. */
+    boolean overloadsAPanel() {
+        return IntStream.range(0, rooms.length)
+                .anyMatch(r -> rooms[r].offer != BARE && mass(r) > problem.rooms().get(r).mass());
     }
 
     /** The same of one panel; its holes are no matter of the panel. */

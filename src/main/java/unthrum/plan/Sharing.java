@@ -71,9 +71,10 @@ final class Sharing {
     private record Settled(Allotment allotment, Proof proof) {
     }
 
-    /** Whether anything must be shared: a limit is short, or the shelf is to be used up. */
+    /** Whether anything must be shared: a limit of the client or of a panel is short, or the shelf is to be used up. */
     private boolean isScarce(SharingProblem problem, Allotment advised) {
-        return !problem.bounds().admit(advised.use()) || !survey.stock().orElse(List.of()).isEmpty();
+        return !problem.bounds().admit(advised.use()) || advised.overloadsAPanel()
+                || !survey.stock().orElse(List.of()).isEmpty();
     }
 
     private Settled settle(SharingProblem problem, Allotment advised, boolean scarce) {
