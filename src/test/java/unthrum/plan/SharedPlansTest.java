@@ -51,12 +51,11 @@ class SharedPlansTest {
                 new java.io.ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)), Survey.class));
     }
 
-    /** The bus for a client who sets no limits. */
-    private static String roomyBus() throws IOException {
-        String bus = Files.readString(Path.of("scenarios/country-bus.yaml"));
-        String roomy = bus.replace("added mass: 180 kg, roof mass: 30 kg, money: 2400 CHF",
-                "added mass: 2000 kg, roof mass: 500 kg");
-        assertThat(roomy).isNotEqualTo(bus);
+    /** The workshop with an empty shelf, for a client who sets no limits. */
+    private static String roomyWorkshop() throws IOException {
+        String workshop = Files.readString(Path.of("scenarios/travelling-bicycle-workshop.yaml"));
+        String roomy = workshop.replaceAll("(?ms)^(limits|stock):.*?^(?=panels:)", "");
+        assertThat(roomy).isNotEqualTo(workshop);
         return roomy;
     }
 
@@ -263,18 +262,18 @@ class SharedPlansTest {
     @DisplayName("the house set")
     class House {
 
-        private final Plan bus;
+        private final Plan workshop;
         private final AlikeOffers alike;
 
         House() throws IOException {
-            bus = plan(roomyBus());
-            alike = new AlikeOffers(Scenarios.KNOWLEDGE, account(bus.survey()));
+            workshop = plan(roomyWorkshop());
+            alike = new AlikeOffers(Scenarios.KNOWLEDGE, account(workshop.survey()));
         }
 
         @Test
         @DisplayName("gives each panel a layup that serves it as well, of the same layers")
         void alike() {
-            for (PlannedPanel panel : bus.panels()) {
+            for (PlannedPanel panel : workshop.panels()) {
                 if (!panel.layup().isEmpty()) {
                     assertThat(HouseSet.sameLayers(panel.advice(), alike).stream().map(Object::toString))
                             .contains(panel.layup().toString());
@@ -285,7 +284,7 @@ class SharedPlansTest {
         @Test
         @DisplayName("needs no more materials than the panels' own first choices")
         void fewer() {
-            List<PlannedPanel> panels = bus.panels();
+            List<PlannedPanel> panels = workshop.panels();
             long settled = panels.stream().flatMap(p -> p.layup().layers().stream()).map(l -> l.material().material())
                     .distinct().count();
             long own = panels.stream().flatMap(p -> HouseSet.sameLayers(p.advice(), alike).stream()
@@ -315,8 +314,8 @@ class SharedPlansTest {
         @Test
         @DisplayName("stays untouched when nothing is short and nothing lies on the shelf")
         void untouched(@TempDir Path folder) throws IOException {
-            Path bus = Files.writeString(folder.resolve("bus.yaml"), roomyBus());
-            assertThat(classesLoadedFor(bus.toString())).contains("plan done: NOTHING_SHORT")
+            Path workshop = Files.writeString(folder.resolve("workshop.yaml"), roomyWorkshop());
+            assertThat(classesLoadedFor(workshop.toString())).contains("plan done: NOTHING_SHORT")
                     .doesNotContain("com.google.ortools");
         }
 
