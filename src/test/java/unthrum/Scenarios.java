@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import unthrum.audit.Auditor;
@@ -44,6 +45,12 @@ public final class Scenarios {
 
     public static Survey survey(Path file) {
         return SURVEYS.computeIfAbsent(file, SurveyReader::read);
+    }
+
+    /** The same for a client who sets no limits, by a fitter with an empty shelf. */
+    public static Survey plenty(Path file) {
+        Survey s = survey(file);
+        return new Survey(s.survey(), s.vehicle(), s.aims(), Optional.empty(), Optional.empty(), s.panels());
     }
 
     public static Plan plan(Path file) {

@@ -1,5 +1,7 @@
 package unthrum.effect;
 
+import java.util.List;
+
 /** A value that is only known to lie between two bounds, and about where. */
 public record Range(double low, double about, double high) {
 
@@ -16,7 +18,7 @@ public record Range(double low, double about, double high) {
     }
 
     /** Ends and middles added up: what is off on one panel is off alike on the others. */
-    static Range sum(java.util.List<Range> ranges) {
+    static Range sum(List<Range> ranges) {
         return new Range(ranges.stream().mapToDouble(Range::low).sum(), ranges.stream().mapToDouble(Range::about).sum(),
                 ranges.stream().mapToDouble(Range::high).sum());
     }

@@ -1,5 +1,7 @@
 package unthrum.physics;
 
+import java.util.Arrays;
+
 /** A symmetric matrix whose entries lie in a band about its diagonal; only the lower half is kept. */
 final class BandMatrix {
 
@@ -26,7 +28,7 @@ final class BandMatrix {
 
     /** Empties a row and its column and puts this on the diagonal. */
     void fix(int index, double diagonal) {
-        java.util.Arrays.fill(rows[index], 0);
+        Arrays.fill(rows[index], 0);
         for (int i = index + 1; i < Math.min(size, index + band + 1); i++) {
             rows[i][index - i + band] = 0;
         }

@@ -3,7 +3,6 @@ package unthrum.plan;
 import java.util.Arrays;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.IntStream;
 import unthrum.plan.SharingProblem.Goods;
 import unthrum.plan.SharingProblem.Hole;
 import unthrum.plan.SharingProblem.Offer;
@@ -195,23 +194,7 @@ final class Allotment {
         return used;
     }
 
-    /** Whether no panel gets more mass than it bears, and each what safety asks for. */
-    boolean fitsThePanels() {
-        for (int room = 0; room < rooms.length; room++) {
-            if (!fits(room)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** Whether a panel carries more than it may. */
-    boolean overloadsAPanel() {
-        return IntStream.range(0, rooms.length)
-                .anyMatch(r -> rooms[r].offer != BARE && mass(r) > problem.rooms().get(r).mass());
-    }
-
-    /** The same of one panel; its holes are no matter of the panel. */
+    /** Whether a panel bears what lies on it; its holes are no matter of the panel. */
     boolean fits(int room) {
         if (rooms[room].offer == BARE) {
             return !problem.rooms().get(room).required();

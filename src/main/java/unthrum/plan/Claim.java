@@ -21,9 +21,9 @@ import unthrum.plan.SharingProblem.Take;
  * @param worth  of that
  * @param given  of what the plan lays there
  * @param share  of it that the plan lays, 0 to 1
- * @param whole  the plan, but with the place wholly served
+ * @param more   the plan, but with the next piece of it
  */
-record Claim(int room, Place place, List<Laid> layers, long worth, long given, double share, Allotment whole) {
+record Claim(int room, Place place, List<Laid> layers, long worth, long given, double share, Allotment more) {
 
     static final Comparator<Claim> BY_WORTH = Comparator.comparingLong(Claim::worth).reversed()
             .thenComparing(Claim::area, Comparator.reverseOrder()).thenComparing(Claim::place)
@@ -71,11 +71,17 @@ record Claim(int room, Place place, List<Laid> layers, long worth, long given, d
         for (int j = 0; j < pieces.length; j++) {
             Offer offer = problem.rooms().get(room).offers().get(plan.offer(room));
             Part part = offer.part(j);
-            int[] whole = pieces.clone();
-            whole[j] = part.steps().size();
+            int most = part.steps().size();
             claims.add(new Claim(room, part.patch().place(), damping(problem, offer, part), part.whole().worth(),
-                    part.at(pieces[j]).worth(), (double) pieces[j] / whole[j], plan.with(room, plan.offer(room), whole)));
+                    part.at(pieces[j]).worth(), (double) pieces[j] / most,
+                    plan.with(room, plan.offer(room), oneMore(pieces, j, most))));
         }
+    }
+
+    private static int[] oneMore(int[] pieces, int part, int most) {
+        int[] more = pieces.clone();
+        more[part] = Math.min(more[part] + 1, most);
+        return more;
     }
 
     private static List<Laid> damping(SharingProblem problem, Offer offer, Part part) {
@@ -89,16 +95,19 @@ record Claim(int room, Place place, List<Laid> layers, long worth, long given, d
         if (better.worth(better.whole()) <= laid.worth(laid.whole())) {
             return;
         }
-        Allotment whole = plan.with(room, advised, better.whole());
         List<Laid> lacking = layers(better.cover()).stream().filter(l -> laid.cover().stream()
                 .noneMatch(t -> t.laid().layer() == l.layer())).toList();
         if (!lacking.isEmpty()) {
             claims.add(new Claim(room, Place.of(problem.rooms().get(room).panel()), lacking,
-                    Math.max(0, better.worth() - laid.worth()), 0, 0, whole));
+                    Math.max(0, better.worth() - laid.worth()), 0, 0,
+                    plan.with(room, advised, better.least())));
         }
         if (laid.damping().parts().isEmpty()) {
-            better.damping().parts().forEach(p -> claims.add(new Claim(room, p.patch().place(),
-                    damping(problem, better, p), p.whole().worth(), 0, 0, whole)));
+            for (int j = 0; j < better.damping().parts().size(); j++) {
+                Part part = better.part(j);
+                claims.add(new Claim(room, part.patch().place(), damping(problem, better, part), part.whole().worth(), 0,
+                        0, plan.with(room, advised, oneMore(better.least(), j, part.steps().size()))));
+            }
         }
     }
 

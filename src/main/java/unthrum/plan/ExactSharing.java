@@ -72,7 +72,7 @@ final class ExactSharing {
         if (best.isOverTheBounds()) {
             seek(model.excess(), a -> a.excess().money() + a.excess().mass() + a.excess().roof(), 1);
         }
-        long bound = -seek(model.net(), a -> -a.net(), tell) + tell - 1;
+        long bound = -seek(model.net(), a -> -a.net(), tell);
         best = Greedy.filled(problem, best);
         model.holdPacks(best);
         model.holdPanels(best);
@@ -82,7 +82,7 @@ final class ExactSharing {
         return new Solved(best, proved, bound);
     }
 
-    /** Seeks the least of a goal from the best found so far and holds it; the bound on it. */
+    /** Seeks the least of a goal from the best found so far and holds it; what no allotment can go below. */
     private long seek(LinearExprBuilder goal, ToLongFunction<Allotment> measure, long tell) {
         if (isOver.getAsBoolean()) {
             proved = false;
@@ -99,11 +99,13 @@ final class ExactSharing {
         }
         best = found.best();
         budget = found.left();
-        proved &= found.bound() > found.reached() - tell;
+        boolean told = found.bound() > found.reached() - tell;
+        proved &= told;
         model.get().clearObjective();
         model.get().addLessOrEqual(goal, found.reached());
-        return found.bound();
+        return (told ? found.reached() : found.bound()) - tell + 1;
     }
+
     /**
      * One worker, a fixed seed, and the relaxation in full; probing costs more than it brings at this size. Ctrl-C is
      * ours: the solver's own answer to it ends the process.

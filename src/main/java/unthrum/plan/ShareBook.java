@@ -53,12 +53,12 @@ final class ShareBook {
                 claim.worth() == 0 ? claim.share() : (double) claim.given() / claim.worth());
     }
 
-    /** What ran out for a claim: the first bound that its whole cover would exceed, else the one most used up. */
+    /** What ran out for a claim: the first bound that its next piece would exceed, else the one most used up. */
     Scarce scarce(Claim claim) {
-        if (!claim.whole().fits(claim.room())) {
+        if (!claim.more().fits(claim.room())) {
             return Scarce.PANEL;
         }
-        Use more = claim.whole().use();
+        Use more = claim.more().use();
         Bounds bounds = problem.bounds();
         if (more.roof() > bounds.roof()) {
             return Scarce.ROOF_MASS;

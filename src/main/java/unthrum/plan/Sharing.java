@@ -71,10 +71,9 @@ final class Sharing {
     private record Settled(Allotment allotment, Proof proof) {
     }
 
-    /** Whether anything must be shared: a limit of the client or of a panel is short, or the shelf is to be used up. */
+    /** Whether anything must be shared: a limit is short, or the shelf is to be used up. */
     private boolean isScarce(SharingProblem problem, Allotment advised) {
-        return !problem.bounds().admit(advised.use()) || advised.overloadsAPanel()
-                || !survey.stock().orElse(List.of()).isEmpty();
+        return !problem.bounds().admit(advised.use()) || !survey.stock().orElse(List.of()).isEmpty();
     }
 
     private Settled settle(SharingProblem problem, Allotment advised, boolean scarce) {
@@ -101,7 +100,10 @@ final class Sharing {
                 + r.holes().stream().mapToLong(Hole::worth).sum()).sum();
     }
 
-    /** What every panel would get by itself; where the search left that out, the best that there is. */
+    /**
+     * What every panel would get by itself, as far as the panel bears it; where the search left that out, the best that
+     * there is.
+     */
     private static Allotment advised(SharingProblem problem, List<PanelAdvice> advice) {
         Map<String, Layup> layups = advice.stream().collect(Collectors.toMap(PanelAdvice::name, PanelAdvice::layup));
         Allotment advised = Allotment.nothing(problem);
@@ -109,15 +111,26 @@ final class Sharing {
             Room of = problem.rooms().get(room);
             Layup layup = layups.get(of.panel());
             if (!layup.isEmpty() && !of.offers().isEmpty()) {
-                int offer = IntStream.range(0, of.offers().size()).filter(i -> is(problem, of.offers().get(i), layup))
-                        .findFirst().orElse(best(of));
-                advised = advised.with(room, offer, of.offers().get(offer).whole());
+                advised = advised(problem, advised, room, layup);
             }
             for (int h = 0; h < of.holes().size(); h++) {
                 advised = advised.closing(room, h);
             }
         }
         return advised;
+    }
+
+    private static Allotment advised(SharingProblem problem, Allotment others, int room, Layup layup) {
+        List<Offer> offers = problem.rooms().get(room).offers();
+        List<Integer> all = IntStream.range(0, offers.size()).boxed().toList();
+        List<Integer> own = all.stream().filter(i -> is(problem, offers.get(i), layup)).limit(1).toList();
+        return (own.isEmpty() ? all : own).stream().flatMap(i -> laid(problem, others, room, i).stream())
+                .max(Comparator.comparingLong(a -> a.worth(room))).orElse(others);
+    }
+
+    private static Optional<Allotment> laid(SharingProblem problem, Allotment others, int room, int offer) {
+        Allotment whole = others.with(room, offer, problem.rooms().get(room).offers().get(offer).whole());
+        return whole.fits(room) ? Optional.of(whole) : Greedy.laid(problem, others, room, offer, a -> true);
     }
 
     private static boolean is(SharingProblem problem, Offer offer, Layup layup) {
@@ -128,11 +141,6 @@ final class Sharing {
                 .equals(layup.layers().stream().map(Laid::material).collect(Collectors.toSet()));
     }
 
-    private static int best(Room room) {
-        return IntStream.range(0, room.offers().size()).boxed().max(Comparator.comparingLong((Integer i) ->
-                room.offers().get(i).worth(room.offers().get(i).whole())).thenComparing(Comparator.reverseOrder()))
-                .orElseThrow();
-    }
 
     private static PlannedPanel planned(PanelAdvice advice, ShareBook book, Totals limits) {
         List<Laid> given = new ArrayList<>();

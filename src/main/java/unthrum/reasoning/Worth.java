@@ -9,6 +9,7 @@ import unthrum.facts.Bay;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Layer;
 import unthrum.reasoning.engine.Reason;
+import unthrum.survey.Aim;
 
 /** What layers are worth beside their computed gain: what they cost, and the trade's weights where no formula reaches. */
 final class Worth {
@@ -75,7 +76,7 @@ final class Worth {
         boolean aimed = reason.bindings().values().stream().filter(AimedAt.class::isInstance).map(AimedAt.class::cast)
                 .anyMatch(a -> account.vehicle().tells(a.aim()));
         return PanelAccount.tells(layer) && (aimed || layer != Layer.INSULATION
-                || account.vehicle().tells(unthrum.survey.Aim.CONDENSATION));
+                || account.vehicle().tells(Aim.CONDENSATION));
     }
 
     private static boolean protects(Layer layer) {

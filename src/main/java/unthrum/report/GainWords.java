@@ -28,10 +28,15 @@ final class GainWords {
                 percent + 0.0);
     }
 
-    /** 'butyl-2 takes 1.2 % of what the client wants rid of, butyl-3 takes 1.9 %.' */
+    /** 'Butyl-2 takes 1.2 % of what the client wants rid of, butyl-3 1.9 %.' */
     static String why(Scored with, Scored chosen) {
-        String one = English.capital(LayupWords.names(with.layup()));
-        String takes = one + (with.layup().layers().size() > 1 ? " together take " : " takes ");
+        return English.capital(clause(with, chosen));
+    }
+
+    /** The same within a sentence. */
+    static String clause(Scored with, Scored chosen) {
+        boolean many = with.layup().layers().size() > 1;
+        String takes = LayupWords.names(with.layup()) + (many ? " together take " : " takes ");
         double less = chosen.gain() - with.gain();
         if (chosen.layup().isEmpty()) {
             return takes + share(with.gain()) + " " + ALL + ", not worth " + costs(with.layup()) + ".";
@@ -41,12 +46,13 @@ final class GainWords {
                     + share(chosen.gain()) + ".";
         }
         if (chosen.trade() - with.trade() > PRINTED) {
-            return takes + "as much away, but leaves out what the trade asks for without a formula.";
+            return takes + "as much away, but " + (many ? "leave" : "leaves")
+                    + " out what the trade asks for without a formula.";
         }
         String dearer = dearer(with.layup(), chosen.layup());
         return takes + (less < -PRINTED ? share(with.gain()) + " " + ALL + " against " + share(chosen.gain())
                 : "as much away") + (dearer.isEmpty() ? ", and no weight, price or thickness parts the two."
-                : ", but is " + dearer + ".");
+                : ", but " + (many ? "are " : "is ") + dearer + ".");
     }
 
     /** Why a panel stays bare though something may be laid: 'Not worth it: butyl-2 would take 0.01 % of …'. */

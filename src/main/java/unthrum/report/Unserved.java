@@ -133,7 +133,7 @@ final class Unserved {
             return "So no barrier lies here: what comes through the air stays.";
         }
         Optional<Scored> direct = ladder.barrierLaidDirect();
-        return direct.isPresent() ? "A barrier would fit" + room(ladder) + ", but " + GainWords.why(direct.get(), advice.best())
+        return direct.isPresent() ? "A barrier would fit" + room(ladder) + ", but " + GainWords.clause(direct.get(), advice.best())
                 : "No barrier fits" + room(ladder) + ", on foam or laid direct: what comes through the air stays.";
     }
 

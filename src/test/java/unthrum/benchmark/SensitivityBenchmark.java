@@ -54,8 +54,7 @@ final class SensitivityBenchmark {
             "facing modulus", "shear modulus", "loss factor");
 
     private final YAMLMapper yaml = new YAMLMapper();
-    private final List<Survey> surveys = Scenarios.files().stream().map(Scenarios::survey)
-            .map(s -> new Survey(s.survey(), s.vehicle(), s.aims(), Optional.empty(), Optional.empty(), s.panels()))
+    private final List<Survey> surveys = Scenarios.files().stream().map(Scenarios::plenty)
             .toList();
     private final Map<String, String> today = panels(Scenarios.KNOWLEDGE, Scenarios.CATALOGUE);
     private final Path file;

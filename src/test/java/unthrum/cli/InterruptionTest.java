@@ -29,13 +29,18 @@ class InterruptionTest {
     @TempDir
     Path folder;
 
-    /** The workshop with limits that leave the exact search busy for minutes. */
+    /** The workshop's panels four times over, with limits that leave the exact search busy for minutes. */
     private Path hard() throws IOException {
         String workshop = Files.readString(Path.of(WORKSHOP));
         String limits = "limits: {added mass: 48 kg, roof mass: 9 kg, money: 550 EUR}";
         assertThat(workshop).contains(limits);
-        return Files.writeString(folder.resolve("hard.yaml"),
-                workshop.replace(limits, "limits: {added mass: 80 kg, roof mass: 9 kg, money: 1200 EUR}"));
+        StringBuilder hard = new StringBuilder(
+                workshop.replace(limits, "limits: {added mass: 120 kg, roof mass: 27 kg, money: 1300 EUR}"));
+        String panels = workshop.substring(workshop.indexOf("\npanels:\n") + "\npanels:\n".length());
+        for (String which : List.of("second-", "third-", "fourth-")) {
+            hard.append(panels.replaceAll("(?m)^  - panel: ", "$0" + which));
+        }
+        return Files.writeString(folder.resolve("hard.yaml"), hard);
     }
 
     @ParameterizedTest(name = "{0}")

@@ -52,7 +52,7 @@ class HoldingOnTest {
     void heldUpright(String scenario) {
         assertThat(Scenarios.plan(scenario).panels()).filteredOn(p -> HANGING.contains(p.advice().panel().facts()
                 .the(unthrum.facts.Panel.class).zone())).isNotEmpty().allSatisfy(p -> assertThat(p.layup().layers())
-                .filteredOn(l -> l.layer() != Layer.ABSORBER && l.layer() != Layer.WEAR_FACE)
+                .filteredOn(l -> l.layer() != Layer.ABSORBER)
                 .noneMatch(l -> l.material().bonding() == Material.Bonding.LOOSE));
     }
 

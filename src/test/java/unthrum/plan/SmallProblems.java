@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import unthrum.effect.Laid;
@@ -167,6 +168,6 @@ final class SmallProblems {
     }
 
     static boolean isAllowed(SharingProblem problem, Allotment allotment) {
-        return problem.bounds().admit(allotment.use()) && allotment.fitsThePanels();
+        return problem.bounds().admit(allotment.use()) && IntStream.range(0, problem.rooms().size()).allMatch(allotment::fits);
     }
 }
