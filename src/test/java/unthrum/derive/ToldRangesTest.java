@@ -2,8 +2,6 @@ package unthrum.derive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -14,8 +12,7 @@ import unthrum.knowledge.Knowledge;
 import unthrum.physics.Band;
 import unthrum.physics.Sheet;
 import unthrum.physics.TaperedRoll;
-import unthrum.survey.Survey;
-import unthrum.survey.SurveyReader;
+import unthrum.survey.SmallJob;
 
 @DisplayName("The range that a bay is told to ring in")
 class ToldRangesTest {
@@ -23,19 +20,8 @@ class ToldRangesTest {
     private static final Knowledge KNOWLEDGE = Knowledge.load();
 
     private static PanelFacts facts(String size, String gauge, String keys) {
-        String yaml = """
-                survey: Small job
-                vehicle: {body: van, drive: petrol, use: daily}
-                aims: [road drumming]
-                panels:
-                  - panel: floor
-                    zone: floor
-                    size: [%s]
-                    skin: {metal: steel, gauge: %s}
-                    %s
-                """.formatted(size, gauge, keys);
-        Survey survey = SurveyReader.read("van.yaml", new ByteArrayInputStream(yaml.getBytes(StandardCharsets.UTF_8)));
-        return new Derivation(KNOWLEDGE).of(survey).get(1);
+        return new Derivation(KNOWLEDGE).of(SmallJob.floor("size: [" + size + "]",
+                "skin: {metal: steel, gauge: " + gauge + "}", keys)).get(1);
     }
 
     private static Bay first(String size, String gauge, String keys) {

@@ -3,8 +3,6 @@ package unthrum.survey;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
-import java.io.ByteArrayInputStream;
-import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -15,18 +13,7 @@ import unthrum.reading.Problems;
 class CurvesAndBeadsTest {
 
     private static String problems(String key) {
-        String yaml = """
-                survey: Small job
-                vehicle: {body: van, drive: petrol, use: daily}
-                aims: [road drumming]
-                panels:
-                  - panel: floor
-                    zone: floor
-                    size: [800 mm, 600 mm]
-                    %s
-                """.formatted(key);
-        Problems thrown = catchThrowableOfType(Problems.class, () -> SurveyReader.read("van.yaml",
-                new ByteArrayInputStream(yaml.getBytes(StandardCharsets.UTF_8))));
+        Problems thrown = catchThrowableOfType(Problems.class, () -> SmallJob.floor("size: [800 mm, 600 mm]", key));
         return thrown == null ? "no problem" : thrown.getMessage();
     }
 
