@@ -30,10 +30,10 @@ final class BeadedWholes {
 
     /** Flank of a bead with a flat top, as a share of its width; common practice, no source. */
     private static final double FLANK = 0.25;
-    /** A bead's ends take no more of its run than this, each way. */
+    /** A bead's ends take no more of its run than this, each way; common practice, no source. */
     private static final double MOST_END = 0.125;
-    /** The tallest that still counts as a spring, as a share of its width. */
-    private static final double TALLEST = 0.5;
+    /** No bead's height is read more than twice too large; common practice, no source. */
+    private static final double LEAST_READ = 0.5;
 
     private final Knowledge knowledge;
     private final ReadingErrors errors;
@@ -51,7 +51,7 @@ final class BeadedWholes {
 
     /** Whether beads as tall as that, so wide, bend with their panel. */
     static boolean isSpring(double width, OptionalDouble height) {
-        return height.isEmpty() || height.getAsDouble() <= TALLEST * width;
+        return height.isEmpty() || height.getAsDouble() <= BeadedPanel.TALLEST * width;
     }
 
     /** The whole between closed ribs; empty where no bead lies in it. */
@@ -136,13 +136,13 @@ final class BeadedWholes {
     }
 
     private double height(Surveyed bead, boolean stiff) {
-        double most = TALLEST * bead.width;
+        double most = BeadedPanel.TALLEST * bead.width;
         if (bead.height.isEmpty()) {
             double usual = stiff ? knowledge.number("usual/tall-bead") : knowledge.number("usual/low-bead");
             return Math.min(most, usual);
         }
         double read = bead.height.getAsDouble();
-        return stiff ? Math.min(most, read + errors.beadHeight()) : Math.max(read / 2, read - errors.beadHeight());
+        return stiff ? Math.min(most, read + errors.beadHeight()) : Math.max(LEAST_READ * read, read - errors.beadHeight());
     }
 
     private static double flank(Surveyed bead, boolean stiff) {

@@ -85,11 +85,6 @@ public final class HeardSound {
         return before.level().si();
     }
 
-    /** The part of the bare vehicle's that the shaken shell gives off, 0 to 1. */
-    public double shakenPart() {
-        return heard.shaken().si();
-    }
-
     /** What counts of the sound power that shaken bays give off, by bands. */
     public double[] shaking() {
         return shaking.clone();

@@ -10,7 +10,7 @@ import unthrum.physics.Sheet;
  */
 record ReadingErrors(double gauge, double size, double rise, double beadHeight) {
 
-    /** No reading is off by more than this share of itself. */
+    /** No reading is off by more than this share of itself. Common practice, no source. */
     private static final double MOST = 0.2;
 
     static ReadingErrors of(Knowledge knowledge) {

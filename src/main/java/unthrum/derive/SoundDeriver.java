@@ -12,7 +12,6 @@ import unthrum.knowledge.Knowledge;
 import unthrum.physics.Air;
 import unthrum.physics.CompositeLoss;
 import unthrum.physics.MassLaw;
-import unthrum.survey.OpeningState;
 
 /** What a usual barrier would do on a panel: what its open holes cost, and what floating it in the room would do. */
 final class SoundDeriver {
@@ -28,9 +27,8 @@ final class SoundDeriver {
 
     List<Fact> facts(Panel panel, Room room, List<Fact> known) {
         List<Fact> facts = new ArrayList<>();
-        double openArea = known.stream().filter(Opening.class::isInstance).map(Opening.class::cast)
-                .filter(o -> o.state() == OpeningState.OPEN && !o.staysOpen()).mapToDouble(o -> OpenArea.of(o, knowledge)).sum();
-        double openShare = Math.min(openArea / panel.area(), 1);
+        double openShare = OpenArea.share(known.stream().filter(Opening.class::isInstance).map(Opening.class::cast)
+                .filter(o -> !o.staysOpen()), panel, knowledge);
         double barrier = knowledge.number("usual/barrier-weight");
         if (openShare > 0) {
             double wall = MassLaw.field(panel.skinWeight() + barrier, MIDDLE, Air.AT_20_CELSIUS);

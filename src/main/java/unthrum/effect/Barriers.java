@@ -12,7 +12,6 @@ import unthrum.physics.CompositeLoss;
 import unthrum.physics.Estimate;
 import unthrum.physics.Partition;
 import unthrum.physics.ThirdOctave;
-import unthrum.survey.OpeningState;
 
 /**
  * A panel as a wall against sound: what its skin passes under each strip of layers, and bare strips and open holes
@@ -23,7 +22,6 @@ final class Barriers {
     /** Bands in which a plan shows transmission loss: drumming, the middle, hiss. */
     static final List<ThirdOctave> BANDS = List.of(ThirdOctave.HZ_125, ThirdOctave.HZ_500, ThirdOctave.HZ_2000);
 
-    private final Knowledge knowledge;
     private final Panel panel;
     private final WallSound sound;
     private final List<Stack> stacks;
@@ -31,19 +29,12 @@ final class Barriers {
     private final double openAfter;
 
     Barriers(Knowledge knowledge, Treated treated) {
-        this.knowledge = knowledge;
         this.panel = treated.facts().the(Panel.class);
         this.sound = new WallSound(knowledge, treated.facts());
         this.stacks = Stack.of(panel, treated.layup());
-        List<Opening> open = treated.facts().all(Opening.class).filter(o -> o.state() == OpeningState.OPEN).toList();
-        this.openBefore = share(open);
-        this.openAfter = share(open.stream().filter(o -> o.staysOpen() || !treated.closed().contains(o.place()))
-                .toList());
-    }
-
-    private double share(List<Opening> openings) {
-        double area = openings.stream().mapToDouble(o -> OpenArea.of(o, knowledge)).sum();
-        return Math.min(area / panel.area(), 1);
+        this.openBefore = OpenArea.share(treated.facts().all(Opening.class), panel, knowledge);
+        this.openAfter = OpenArea.share(treated.facts().all(Opening.class)
+                .filter(o -> o.staysOpen() || !treated.closed().contains(o.place())), panel, knowledge);
     }
 
     List<Blocking> blocking(List<BayEffect> bays) {

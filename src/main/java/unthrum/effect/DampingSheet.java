@@ -4,6 +4,7 @@ import unthrum.derive.MetalSheet;
 import unthrum.facts.Panel;
 import unthrum.material.Material;
 import unthrum.material.Material.DampingData;
+import unthrum.physics.CoveredMode;
 import unthrum.physics.Damping;
 import unthrum.physics.DampingLayer;
 import unthrum.physics.Nomogram;
@@ -12,9 +13,6 @@ import unthrum.physics.Viscoelastic;
 
 /** A damping material of the catalogue on a skin, its core as it is at a temperature and a frequency. */
 public final class DampingSheet {
-
-    /** Poisson's ratio of a metal facing, from memory. */
-    private static final double FACING_POISSON = 0.33;
 
     private final Material material;
     private final double facingDensity;
@@ -55,7 +53,7 @@ public final class DampingSheet {
         double thickness = material.thickness().si() - facing;
         return facing == 0 ? new DampingLayer.Free(skin, thickness)
                 : DampingLayer.constrained(skin, thickness, new Sheet(
-                        material.damping().orElseThrow().facingModulus().si(), FACING_POISSON, facingDensity, facing));
+                        material.damping().orElseThrow().facingModulus().si(), CoveredMode.FACING_POISSON, facingDensity, facing));
     }
 
     /** The skin covered all over, at a temperature (°C), bending in waves that the bare skin has at a frequency (Hz). */

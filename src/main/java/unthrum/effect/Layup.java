@@ -27,6 +27,11 @@ public record Layup(List<Laid> layers) {
         return false;
     }
 
+    /** Layers but damping: a damping patch is no insulation. */
+    public Layup withoutDamping() {
+        return new Layup(layers.stream().filter(l -> l.layer() != Layer.DAMPING).toList());
+    }
+
     /** Thickness of the stack toward the trim in m. */
     public double thickness() {
         return layers.stream().mapToDouble(Laid::stackThickness).sum();

@@ -81,7 +81,7 @@ public final class PanelAccount {
 
     /** What a layup gains over the bare panel whose holes are closed. */
     public double gain(Layup layup) {
-        Layup cover = PanelAmounts.withoutDamping(layup);
+        Layup cover = layup.withoutDamping();
         double gain = cover(cover);
         for (Laid damping : layup.of(Layer.DAMPING).stream().toList()) {
             Under under = under(cover);
@@ -213,8 +213,9 @@ public final class PanelAccount {
     /** What a layup takes of what the bare vehicle gives off on a way, as a share of it. */
     Range taken(Way way, Layup layup) {
         double[] taken = new double[Sureness.values().length];
+        double bare = bare(way);
         for (Sureness how : Sureness.values()) {
-            taken[how.ordinal()] = bare(way) * share(way, layup, how);
+            taken[how.ordinal()] = bare * share(way, layup, how);
         }
         return Range.of(taken);
     }
@@ -225,11 +226,6 @@ public final class PanelAccount {
         double share = bare == 0 ? 0 : 1 - amount(way, layup, closed, how) / bare;
         return way.sound().isPresent() || how == Sureness.ABOUT || way.kind() == Way.Kind.WETNESS ? share
                 : share * (1 + (how == Sureness.LEAST ? -1 : 1) * amounts.heatError(way.kind(), layup));
-    }
-
-    /** Whether the layers on it count for the people inside at all. */
-    public boolean counts() {
-        return borders;
     }
 
     /** Of the whole vehicle. */

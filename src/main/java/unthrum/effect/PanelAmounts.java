@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import unthrum.derive.HeardSound;
 import unthrum.derive.OpenArea;
 import unthrum.derive.PanelFacts;
@@ -20,7 +19,6 @@ import unthrum.facts.Vehicle;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Layer;
 import unthrum.material.Material;
-import unthrum.survey.OpeningState;
 
 /** What a panel gives off and lets through on each way, bare and under any layup; in units that only add up. */
 final class PanelAmounts {
@@ -72,10 +70,10 @@ final class PanelAmounts {
                     .map(s -> shaken(s.shaking(), layup, how)).orElse(0.0);
             case AIRBORNE -> sound.map(s -> s.reaching(panel, facts.the(Setting.class))
                     * airborne(s.airborne(), layup, closed, how)).orElse(0.0);
-            case HEAT_IN -> heat.summer(withoutDamping(layup)).orElse(0);
-            case HEAT_OUT -> heat.winter(withoutDamping(layup)).orElse(0);
-            case WETNESS -> how == Sureness.ABOUT ? heat.wet(withoutDamping(layup)).orElse(0)
-                    : heat.told() ? panel.area() * heat.wet(Stack.of(panel, withoutDamping(layup)))
+            case HEAT_IN -> heat.summer(layup.withoutDamping()).orElse(0);
+            case HEAT_OUT -> heat.winter(layup.withoutDamping()).orElse(0);
+            case WETNESS -> how == Sureness.ABOUT ? heat.wet(layup.withoutDamping()).orElse(0)
+                    : heat.told() ? panel.area() * heat.wet(Stack.of(panel, layup.withoutDamping()))
                             .map(w -> how == Sureness.LEAST ? w.hours().high() : w.hours().low()).orElse(0.0) : 0;
         };
     }
@@ -83,18 +81,13 @@ final class PanelAmounts {
     /** Share by which a heat flow through the panel may be off either way. */
     double heatError(Way.Kind kind, Layup layup) {
         HeatGain.Flows flows = kind == Way.Kind.HEAT_OUT ? heat.winter() : heat.summer().orElse(null);
-        List<Stack> strips = Stack.of(panel, withoutDamping(layup));
+        List<Stack> strips = Stack.of(panel, layup.withoutDamping());
         return flows == null || flows.mean(strips).isEmpty() ? 0 : flows.error(strips);
-    }
-
-    /** Layers but damping: a damping patch is no insulation. */
-    static Layup withoutDamping(Layup layup) {
-        return new Layup(layup.layers().stream().filter(l -> l.layer() != Layer.DAMPING).toList());
     }
 
     private double shaken(double[] counts, Layup layup, Sureness how) {
         Optional<Laid> damping = layup.of(Layer.DAMPING);
-        Layup cover = withoutDamping(layup);
+        Layup cover = layup.withoutDamping();
         double[] covered = covered(cover);
         double sum = 0;
         for (Bay bay : facts.all(Bay.class).toList()) {
@@ -151,7 +144,7 @@ final class PanelAmounts {
         return mass;
     }
 
-    /** Mean of the workshop's warmth and the peak of the place. */
+    /** Mean of the workshop's warmth and the peak of the place, as if each ruled half the time; from memory. */
     private double[] power(Bay bay, Optional<Material> damping, double coverage, Sureness how) {
         return powers.computeIfAbsent(List.of(bay.place(), damping, coverage, how), k -> {
             double loss = bareLossFactor(how);
@@ -189,7 +182,7 @@ final class PanelAmounts {
 
     /** What comes through the air: beside open holes the strips of the cover, and damping under the fullest of them. */
     private double airborne(double[] counts, Layup layup, Set<Place> closed, Sureness how) {
-        Layup cover = withoutDamping(layup);
+        Layup cover = layup.withoutDamping();
         double passed = airborne(counts, cover, how);
         Optional<Laid> damping = layup.of(Layer.DAMPING);
         if (damping.isPresent()) {
@@ -246,9 +239,8 @@ final class PanelAmounts {
     }
 
     double openShare(Set<Place> closed) {
-        Stream<Opening> open = facts.all(Opening.class).filter(o -> o.state() == OpeningState.OPEN)
-                .filter(o -> o.staysOpen() || !closed.contains(o.place()));
-        return Math.min(open.mapToDouble(o -> OpenArea.of(o, knowledge)).sum() / panel.area(), 1);
+        return OpenArea.share(facts.all(Opening.class).filter(o -> o.staysOpen() || !closed.contains(o.place())), panel,
+                knowledge);
     }
 
     /** The part of a bay that a damping layer covers. */

@@ -61,14 +61,6 @@ record Stack(double share, List<Material> layers) {
         return Math.min(laid.area() / panel.area(), 1);
     }
 
-    double thickness() {
-        return layers.stream().mapToDouble(m -> m.thickness().si()).sum();
-    }
-
-    double mass() {
-        return mass(layers);
-    }
-
     static double mass(List<Material> layers) {
         return layers.stream().mapToDouble(m -> m.surfaceDensity().si()).sum();
     }

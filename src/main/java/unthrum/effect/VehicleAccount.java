@@ -29,7 +29,7 @@ import unthrum.survey.Zone;
 /**
  * The yardstick of all gains: what the bare vehicle gives off and lets through for each of the client's aims. What a
  * layup takes of it is a share, so that sound, heat and wetness have one scale, and the shares of panels add up. The
- * first aim counts one, the second a half, the third a third, and those that a formula tells all together one.
+ * first aim counts one, the second a half, the third a third (common practice, no source), and those that a formula tells all together one.
  */
 public final class VehicleAccount {
 
@@ -76,7 +76,7 @@ public final class VehicleAccount {
     private Map<Way.Kind, Double> totals(Aim aim, Survey survey, List<PanelAmounts> panels) {
         Optional<HeardSound> sound = HeardSound.of(aim, survey, knowledge);
         Map<Way.Kind, Double> totals = new EnumMap<>(Way.Kind.class);
-        for (Way.Kind kind : parts(aim, survey).keySet()) {
+        for (Way.Kind kind : parts(aim).keySet()) {
             double total = panels.stream().mapToDouble(p -> p.bare(kind, sound)).sorted().sum();
             if (total > 0) {
                 totals.put(kind, total);
@@ -87,17 +87,18 @@ public final class VehicleAccount {
 
     /** A way on which nothing comes leaves its part to the other. */
     private void share(Aim aim, Survey survey, Map<Way.Kind, Double> totals) {
-        Map<Way.Kind, Double> parts = parts(aim, survey);
+        Map<Way.Kind, Double> parts = parts(aim);
         double told = totals.keySet().stream().mapToDouble(parts::get).sum();
-        totals.forEach((kind, total) -> this.totals.put(new Way(aim, kind, weights.get(aim) * parts.get(kind) / told,
-                HeardSound.of(aim, survey, knowledge)), total));
+        Optional<HeardSound> sound = HeardSound.of(aim, survey, knowledge);
+        totals.forEach((kind, total) -> this.totals.put(
+                new Way(aim, kind, weights.get(aim) * parts.get(kind) / told, sound), total));
     }
 
-    private Map<Way.Kind, Double> parts(Aim aim, Survey survey) {
+    private Map<Way.Kind, Double> parts(Aim aim) {
         Meter meter = knowledge.aim(aim).measuredBy();
         return switch (meter) {
             case SOUND -> {
-                double shaken = HeardSound.of(aim, survey, knowledge).orElseThrow().shakenPart();
+                double shaken = knowledge.aim(aim).heard().orElseThrow().shaken().si();
                 yield shaken < 1 ? Map.of(Way.Kind.SHAKEN, shaken, Way.Kind.AIRBORNE, 1 - shaken)
                         : Map.of(Way.Kind.SHAKEN, shaken);
             }

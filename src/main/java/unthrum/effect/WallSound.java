@@ -98,7 +98,7 @@ public final class WallSound {
         List<Fixing> fixings = facts.all(Fixing.class).toList();
         this.ringShare = Math.min(1, fixings.stream().mapToDouble(this::ring).sum() / panel.area());
         int hard = fixings.stream().filter(f -> HARD.contains(f.kind())).mapToInt(Fixing::count).sum();
-        this.bridges = new Bridges(2 * (panel.length() + panel.width()) / panel.area(), hard / panel.area(), 0);
+        this.bridges = new Bridges(2 * (panel.length() + panel.width()) / panel.area(), hard / panel.area());
     }
 
     /** Area that all fixings of an entry keep bare, m². */
@@ -173,11 +173,10 @@ public final class WallSound {
         }
         Material foam = layers.get(spring);
         double half = foam.surfaceDensity().si() / 2;
-        double thickness = layers.get(barrier).thickness().si();
-        double rigidity = BARRIER_MODULUS * thickness * thickness * thickness
-                / (12 * (1 - BARRIER_POISSON_RATIO * BARRIER_POISSON_RATIO));
-        Leaf heavy = Leaf.stiff(half + Stack.mass(layers.subList(spring + 1, layers.size())), rigidity,
-                BARRIER_LOSS_FACTOR);
+        Sheet heavySheet = new Sheet(BARRIER_MODULUS, BARRIER_POISSON_RATIO, layers.get(barrier).density(),
+                layers.get(barrier).thickness().si());
+        Leaf heavy = Leaf.stiff(half + Stack.mass(layers.subList(spring + 1, layers.size())),
+                heavySheet.flexuralRigidity(), BARRIER_LOSS_FACTOR);
         return Optional.of(new DoubleLeaf(leaf(layers.subList(0, spring), half), heavy,
                 FloatedBarrier.spring(foam, knowledge), Bridges.NONE));
     }

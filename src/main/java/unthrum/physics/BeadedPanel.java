@@ -21,6 +21,9 @@ import unthrum.physics.Course.Stretch;
  */
 public record BeadedPanel(double span, double side, List<Bead> beads, double stopShort, double runout) {
 
+    /** Height over width up to which a bead is a spring and no wall: as far as the finite elements above go. */
+    public static final double TALLEST = 0.5;
+
     /** By the finite elements above, rounded up. */
     public static final FormulaError ERROR = new FormulaError(0.045, 0.005);
 
@@ -52,7 +55,7 @@ public record BeadedPanel(double span, double side, List<Bead> beads, double sto
         if (edge >= side) {
             return Estimate.outside("beads that touch each other or the edge");
         }
-        if (beads.stream().anyMatch(b -> b.height() > b.width() / 2)) {
+        if (beads.stream().anyMatch(b -> b.height() > TALLEST * b.width())) {
             return Estimate.outside("a bead taller than half its width is no spring but a wall");
         }
         if (skin.thickness() > ShellModes.THIN * Math.min(span, side)) {

@@ -10,11 +10,10 @@ package unthrum.physics;
  *
  * @param lines  length of the ties for each area, m/m²
  * @param points number of the ties for each area, 1/m²
- * @param relief by how much softer the lines are than Sharp's, dB
  */
-public record Bridges(double lines, double points, double relief) {
+public record Bridges(double lines, double points) {
 
-    public static final Bridges NONE = new Bridges(0, 0, 0);
+    public static final Bridges NONE = new Bridges(0, 0);
 
     /** 18 dB. */
     private static final double LINE = 63;
@@ -30,8 +29,7 @@ public record Bridges(double lines, double points, double relief) {
     public double piston(Leaf driven) {
         double critical = driven.criticalFrequency();
         double speed = driven.air().soundSpeed();
-        return LINE * lines / critical * Math.pow(10, -relief / 10)
-                + POINT * points * (speed / critical) * (speed / critical);
+        return LINE * lines / critical + POINT * points * (speed / critical) * (speed / critical);
     }
 
     /** What the ties pass, as a share of what both leaves would pass if they were stuck together. */

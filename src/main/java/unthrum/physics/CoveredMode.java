@@ -25,7 +25,7 @@ import unthrum.physics.BeamPatch.Integrals;
 public record CoveredMode(double bendingShare, double energy, double movement, double[] weights, double[] rates) {
 
     /** Poisson's ratio of a metal facing, from memory. */
-    private static final double FACING_POISSON = 0.33;
+    public static final double FACING_POISSON = 0.33;
 
     /**
      * @param areaShare of the bay under a patch of its own proportions, above 0 up to 1

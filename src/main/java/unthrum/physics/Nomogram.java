@@ -49,10 +49,6 @@ public record Nomogram(Shift shift, double frequency, List<Point> points) {
             return decades <= -0.999 * c1 ? Double.MAX_VALUE : celsius - decades * c2 / (c1 + decades);
         }
 
-        /** How many kelvin warmer do at this temperature (°C) what a tenth of the frequency does, for small steps. */
-        public double kelvinPerDecade(double temperature) {
-            return Math.pow(c2 + temperature - celsius, 2) / (c1 * c2);
-        }
     }
 
     /** The material at a temperature (°C) and a frequency (Hz). */

@@ -23,12 +23,7 @@ final class AlikeOffers {
         return offers.stream().mapToDouble(Options.Offer::whole).max().orElse(0);
     }
 
-    List<Options.Offer> of(List<Options.Offer> offers) {
-        double best = best(offers);
-        return offers.stream().filter(o -> isAlike(o, best)).toList();
-    }
-
-    /** The same where everything is paid by its area, as it is where nothing is shared. */
+    /** Those that serve as well as the best, where everything is paid by its area, as it is where nothing is shared. */
     List<Options.Offer> paid(List<Options.Offer> offers) {
         double best = offers.stream().mapToDouble(this::paid).max().orElse(0);
         return offers.stream().filter(o -> paid(o) > 0 && paid(o) >= best - Math.min(tell, part * best)).toList();

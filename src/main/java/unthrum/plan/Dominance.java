@@ -15,8 +15,9 @@ import unthrum.plan.SharingProblem.Take;
 /**
  * Leaves out what another one beats whatever else is laid, so that the search loses nothing. An offer is out when
  * another of the same panel is worth as much at every number of pieces, takes no more of any material, is no heavier
- * and no thicker. A material is out when another beats it everywhere: a pack holds as much for no more money, and for
- * every offer with the one there is as good an offer with the other in its stead. What lies on the shelf always stays.
+ * and no thicker. A material is out when another beats it everywhere: a pack holds as much, costs no more and has to
+ * bring no more, and for every offer with the one there is as good an offer with the other in its stead. What lies on
+ * the shelf always stays.
  */
 final class Dominance {
 
@@ -56,7 +57,7 @@ final class Dominance {
         boolean stays = closes || problem.goods().get(goods).shelf() > 0
                 || IntStream.range(0, problem.goods().size()).noneMatch(o -> o != goods && beats(o, goods));
         return stays ? problem : new SharingProblem(problem.rooms().stream()
-                .map(r -> with(r, r.offers().stream().filter(o -> !uses(o, goods)).toList())).toList(),
+                .map(r -> with(r, r.offers().stream().filter(o -> !o.uses(goods)).toList())).toList(),
                 problem.goods(), problem.bounds());
     }
 
@@ -64,13 +65,10 @@ final class Dominance {
         Goods a = problem.goods().get(better);
         Goods b = problem.goods().get(worse);
         return a.material().layer() == b.material().layer() && a.price() <= b.price() && a.pack() >= b.pack()
-                && problem.rooms().stream().allMatch(room -> room.offers().stream().filter(o -> uses(o, worse))
+                && a.asks() <= b.asks()
+                && problem.rooms().stream().allMatch(room -> room.offers().stream().filter(o -> o.uses(worse))
                         .allMatch(o -> room.offers().stream()
-                                .anyMatch(other -> !uses(other, worse) && beats(other, o, better, worse))));
-    }
-
-    private static boolean uses(Offer offer, int goods) {
-        return offer.damping().goods() == goods || offer.cover().stream().anyMatch(t -> t.goods() == goods);
+                                .anyMatch(other -> !other.uses(worse) && beats(other, o, better, worse))));
     }
 
     /** Whether an offer is as good as another, were the better goods laid there in the worse one's stead. */

@@ -151,17 +151,13 @@ final class ShareBook {
         for (int room = 0; room < problem.rooms().size(); room++) {
             int at = room;
             List<Offer> offers = problem.rooms().get(room).offers();
-            IntStream.range(0, offers.size()).filter(i -> uses(offers.get(i), goods)).forEach(i -> choices.add(
+            IntStream.range(0, offers.size()).filter(i -> offers.get(i).uses(goods)).forEach(i -> choices.add(
                     new Choice(at, i, -1, offers.get(i).worth(offers.get(i).whole()) - allotment.worth(at))));
             List<Hole> holes = problem.rooms().get(room).holes();
             IntStream.range(0, holes.size()).filter(h -> holes.get(h).goods() == goods && !allotment.closes(at, h))
                     .forEach(h -> choices.add(new Choice(at, Allotment.BARE, h, holes.get(h).worth())));
         }
         return choices.stream().filter(c -> c.gain > 0).sorted(Comparator.comparingLong(Choice::gain).reversed()).toList();
-    }
-
-    private static boolean uses(Offer offer, int goods) {
-        return offer.damping().goods() == goods || offer.cover().stream().anyMatch(t -> t.goods() == goods);
     }
 
     private List<LeftOver> leftOvers() {

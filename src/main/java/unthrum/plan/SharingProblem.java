@@ -69,6 +69,10 @@ record SharingProblem(List<Room> rooms, List<Goods> goods, Bounds bounds) {
             return sum;
         }
 
+        boolean uses(int goods) {
+            return damping.goods() == goods || cover.stream().anyMatch(t -> t.goods() == goods);
+        }
+
         Part part(int index) {
             return damping.parts().get(index);
         }

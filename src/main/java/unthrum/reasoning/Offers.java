@@ -50,7 +50,7 @@ record Offers(List<Cover> covers, Candidates candidates, Limits limits, Dampers 
     /** Always bare metal and the panel's own best cover; else what no other cover of the same layers beats. */
     private List<Cover> kept() {
         List<Cover> kept = new ArrayList<>();
-        Layup own = new Layup(best.layup().layers().stream().filter(l -> l.layer() != Layer.DAMPING).toList());
+        Layup own = best.layup().withoutDamping();
         List<Cover> ranked = covers.stream()
                 .sorted(Comparator.comparingDouble((Cover c) -> -c.worth())
                         .thenComparingDouble(Cover::mass).thenComparingDouble(c -> c.layup().price())

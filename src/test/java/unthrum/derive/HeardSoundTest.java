@@ -80,6 +80,6 @@ class HeardSoundTest {
     @DisplayName("rain shakes the roof alone and comes through the air on no panel")
     void rain() {
         assertThat(Arrays.stream(heard(Aim.RAIN_NOISE, "3000").airborne()).sum()).isZero();
-        assertThat(heard(Aim.RAIN_NOISE, "3000").shakenPart()).isEqualTo(1);
+        assertThat(KNOWLEDGE.aim(Aim.RAIN_NOISE).heard().orElseThrow().shaken().si()).isEqualTo(1);
     }
 }

@@ -92,7 +92,7 @@ class WallSoundTest {
             double rigidity = 100e6 * Math.pow(0.002, 3) / (12 * (1 - 0.45 * 0.45));
             DoubleLeaf tied = new DoubleLeaf(Leaf.stiff(6.28 + 0.1, Sheet.steel(0.0008).flexuralRigidity(), 0.01),
                     Leaf.stiff(4.1, rigidity, 0.2), Decoupler.closedCell(0.006, 230e3, 0.2 / 0.006, 0.15),
-                    new Bridges(2.4 / 0.36, 20 / 0.36, 0));
+                    new Bridges(2.4 / 0.36, 20 / 0.36));
             double rings = 20 * Math.PI / 4 * 0.02 * 0.02 / 0.36;
             double[] bare = wall("bolted").transmission(of());
             double[] passed = wall("bolted").transmission(of(FLOATED));

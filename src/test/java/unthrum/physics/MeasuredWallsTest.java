@@ -50,7 +50,7 @@ class MeasuredWallsTest {
                 default -> 2;
             };
             DoubleLeaf wall = new DoubleLeaf(leaf(row, "1"), leaf(row, "2"), Decoupler.fibre(depth, 0),
-                    new Bridges(row.number("ties_m_m2"), 0, relief));
+                    new Bridges(row.number("ties_m_m2") * Math.pow(10, -relief / 10), 0));
             for (String octave : OCTAVES) {
                 if (row.has(octave)) {
                     double centre = Double.parseDouble(octave);

@@ -211,7 +211,7 @@ class TransmissionLossTest {
         @Test
         @DisplayName("in lines 0.6 m apart cap the gain at 10 lg(b fc) + 20 lg(m1/(m1+m2)) - 18")
         void lines() {
-            double cap = -10 * Math.log10(new Bridges(1 / 0.6, 0, 0).passed(board, board));
+            double cap = -10 * Math.log10(new Bridges(1 / 0.6, 0).passed(board, board));
 
             assertThat(cap).isCloseTo(10 * Math.log10(0.6 * critical) + 20 * Math.log10(0.5) - 18, within(0.05));
         }
@@ -219,7 +219,7 @@ class TransmissionLossTest {
         @Test
         @DisplayName("on points 0.6 m apart cap the gain at 20 lg(e fc) + 20 lg(m1/(m1+m2)) - 45")
         void points() {
-            double cap = -10 * Math.log10(new Bridges(0, 1 / 0.36, 0).passed(board, board));
+            double cap = -10 * Math.log10(new Bridges(0, 1 / 0.36).passed(board, board));
 
             assertThat(cap).isCloseTo(20 * Math.log10(0.6 * critical) + 20 * Math.log10(0.5) - 45, within(0.3));
         }
@@ -227,7 +227,7 @@ class TransmissionLossTest {
         @Test
         @DisplayName("do nothing to a limp sheet")
         void limp() {
-            assertThat(new Bridges(5, 50, 0).passed(board, Leaf.limp(4))).isZero();
+            assertThat(new Bridges(5, 50).passed(board, Leaf.limp(4))).isZero();
         }
     }
 }
