@@ -9,7 +9,8 @@ import java.util.function.BooleanSupplier;
  */
 final class Interruption implements BooleanSupplier, AutoCloseable {
 
-    private static final long PATIENCE_SECONDS = 20;
+    /** A busy machine prints slowly; only a program that hangs is left to end without its answer. */
+    private static final long PATIENCE_SECONDS = 300;
 
     private final CountDownLatch printed = new CountDownLatch(1);
     private volatile boolean asked;

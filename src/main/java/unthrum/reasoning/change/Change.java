@@ -3,7 +3,9 @@ package unthrum.reasoning.change;
 import java.util.List;
 import java.util.stream.Stream;
 import unthrum.effect.Layup;
+import unthrum.material.Layer;
 import unthrum.reasoning.Verdict;
+import unthrum.survey.OpeningState;
 
 /**
  * The smallest change of one fact, or of two, that has an effect on a panel: with one step less it has not.
@@ -35,13 +37,18 @@ public record Change(List<Turn> turns, Outcome before, Outcome after, List<Effec
 
     public Use use() {
         boolean undecided = before.verdict() == Verdict.HOLD || before.verdict() == Verdict.ASK;
-        boolean gain = effects.stream().anyMatch(Effect.Gains.class::isInstance)
+        boolean gain = effects.stream().anyMatch(e -> e instanceof Effect.Gains gains && !isOnlyClosedAgain(gains))
                 || undecided && after.verdict() != Verdict.LEAVE_BARE;
         if (gain && after.verdict() != Verdict.HOLD && lost().findAny().isEmpty()
                 && turns.stream().allMatch(Turn::canBeMade)) {
             return Use.ADVICE;
         }
         return turns.stream().allMatch(Measured::mayBeFound) ? Use.MEASURE : Use.UNDERSTANDING;
+    }
+
+    /** Nobody opens a hole to have it closed. */
+    private boolean isOnlyClosedAgain(Effect.Gains gains) {
+        return gains.spot().layer() == Layer.SEAL && turns.stream().anyMatch(t -> t.to() == OpeningState.OPEN);
     }
 
     private Stream<Effect> lost() {
