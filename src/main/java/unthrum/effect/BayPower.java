@@ -2,7 +2,6 @@ package unthrum.effect;
 
 import java.util.HashMap;
 import java.util.IdentityHashMap;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import unthrum.derive.BayModes;
@@ -14,6 +13,7 @@ import unthrum.facts.Place;
 import unthrum.material.Material;
 import unthrum.physics.BandModes;
 import unthrum.physics.Estimate;
+import unthrum.physics.Kept;
 import unthrum.physics.Ringing;
 import unthrum.physics.Sheet;
 import unthrum.physics.ThirdOctave;
@@ -27,16 +27,8 @@ import unthrum.physics.ThirdOctave;
 public final class BayPower {
 
     /** So many shapes of bay are kept: vehicles have twins, and a panel is weighed with many materials. */
-    private static final int KEPT = 256;
-
-    private static final Map<Metalwork, Answers> ANSWERS = new LinkedHashMap<>(KEPT, 0.75f, true) {
-        private static final long serialVersionUID = 1;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Metalwork, Answers> eldest) {
-            return size() > KEPT;
-        }
-    };
+    private static final int MOST_KEPT = 256;
+    private static final Kept<Metalwork, Answers> ANSWERS = new Kept<>(MOST_KEPT, Answers::new);
 
     private final PanelFacts facts;
     private final Sheet sheet;
@@ -77,10 +69,7 @@ public final class BayPower {
     private Answers answers(Bay bay) {
         return bays.computeIfAbsent(bay.place(), place -> {
             BayModes modes = facts.modes(place).orElseThrow();
-            Metalwork metal = new Metalwork(sheet, modes.shape(), modes.ringing());
-            synchronized (ANSWERS) {
-                return ANSWERS.computeIfAbsent(metal, Answers::new);
-            }
+            return ANSWERS.of(new Metalwork(sheet, modes.shape(), modes.ringing()));
         });
     }
 

@@ -2,11 +2,9 @@ package unthrum.effect;
 
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.ToDoubleFunction;
 import unthrum.derive.FloatedBarrier;
 import unthrum.derive.MetalSheet;
@@ -19,6 +17,7 @@ import unthrum.material.Layer;
 import unthrum.material.Material;
 import unthrum.physics.Bridges;
 import unthrum.physics.DoubleLeaf;
+import unthrum.physics.Kept;
 import unthrum.physics.Leaf;
 import unthrum.physics.Partition;
 import unthrum.physics.Sheet;
@@ -69,13 +68,10 @@ public final class WallSound {
      */
     private record Curves(double[] passed, double[] stuck, double[] carried, double[] uncertainty) {
         private static final int MOST_KEPT = 20_000;
-        private static final Map<Partition, Curves> KEPT = new ConcurrentHashMap<>();
+        private static final Kept<Partition, Curves> KEPT = new Kept<>(MOST_KEPT, Curves::computed);
 
         static Curves of(Partition wall) {
-            if (KEPT.size() > MOST_KEPT) {
-                KEPT.clear();
-            }
-            return KEPT.computeIfAbsent(wall, Curves::computed);
+            return KEPT.of(wall);
         }
 
         private static Curves computed(Partition wall) {

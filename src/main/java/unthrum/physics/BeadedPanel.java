@@ -64,8 +64,15 @@ public record BeadedPanel(double span, double side, List<Bead> beads, double sto
         if (stopShort > 0 && !(runout > 0 && stopShort + runout < span / 2)) {
             return Estimate.outside("the beads are too short to count as running along the panel");
         }
-        return Estimate.within(StripShell.lowest(skin, profile(), course(), support));
+        return Estimate.within(KEPT.of(new Question(this, skin, support)));
     }
+
+    /** All that a mode hangs on. */
+    private record Question(BeadedPanel panel, Skin skin, Support support) {}
+
+    private static final int MOST_KEPT = 2_000;
+    private static final Kept<Question, Mode> KEPT = new Kept<>(MOST_KEPT,
+            q -> StripShell.lowest(q.skin, q.panel.profile(), q.panel.course(), q.support));
 
     private double tallest() {
         return beads.stream().mapToDouble(Bead::height).max().orElseThrow();

@@ -49,14 +49,24 @@ final class FixedShell {
     /** A mode with its shape. */
     record Solution(Mode mode, ModeShape shape) {}
 
+    /** All that a solution hangs on. */
+    private record Question(Skin skin, Bay bay, boolean clamped, int countX, int countY) {}
+
+    private static final int MOST_KEPT = 2_000;
+    private static final Kept<Question, Solution> KEPT = new Kept<>(MOST_KEPT, FixedShell::solved);
+
     /** The lowest mode of all four symmetries, given the mode on sliding edges to tell how fine a shape to expect. */
     static Solution solve(Skin skin, Bay bay, boolean clamped, Mode sliding) {
-        int countX = shapes(sliding.lengthHalfWaves());
-        int countY = shapes(sliding.widthHalfWaves());
+        return KEPT.of(new Question(skin, bay, clamped, shapes(sliding.lengthHalfWaves()),
+                shapes(sliding.widthHalfWaves())));
+    }
+
+    private static Solution solved(Question q) {
         Solution lowest = null;
         for (int firstX = 1; firstX <= 2; firstX++) {
             for (int firstY = 1; firstY <= 2; firstY++) {
-                Solution next = new FixedShell(skin, bay, clamped, firstX, firstY, countX, countY).solve();
+                Solution next = new FixedShell(q.skin, q.bay, q.clamped, firstX, firstY, q.countX,
+                        q.countY).solve();
                 if (lowest == null || next.mode().frequency() < lowest.mode().frequency()) {
                     lowest = next;
                 }

@@ -38,6 +38,7 @@ public final class PanelTrial implements AutoCloseable {
     private final Wanting wanting;
     private final Advisor advisor;
     private final PanelFacts vehicle;
+    private final VehicleAccount account;
     private final PanelDeriver deriver;
     private final RuleSession session;
     private final Map<PanelEntry, PanelAdvice> judged = new HashMap<>();
@@ -45,17 +46,24 @@ public final class PanelTrial implements AutoCloseable {
     private PanelTrial twin;
 
     public PanelTrial(RuleEngine engine, Catalogue catalogue, Survey survey) {
+        this(engine, catalogue, survey, new Derivation(engine.knowledge()).of(survey));
+    }
+
+    private PanelTrial(RuleEngine engine, Catalogue catalogue, Survey survey, List<PanelFacts> surveyed) {
+        this(engine, catalogue, survey, surveyed.get(0), VehicleAccount.of(engine.knowledge(), survey, surveyed));
+    }
+
+    private PanelTrial(RuleEngine engine, Catalogue catalogue, Survey survey, PanelFacts vehicle,
+                       VehicleAccount account) {
         this.engine = engine;
         this.catalogue = catalogue;
         this.survey = survey;
+        this.vehicle = vehicle;
+        this.account = account;
         this.truths = engine.truths();
         this.wanting = engine.knowledge().wanting();
-        Derivation derivation = new Derivation(engine.knowledge());
-        List<PanelFacts> surveyed = derivation.of(survey);
-        this.vehicle = surveyed.get(0);
-        this.advisor = new Advisor(engine.knowledge(), catalogue,
-                VehicleAccount.of(engine.knowledge(), survey, surveyed));
-        this.deriver = derivation.panels(survey, vehicle);
+        this.advisor = new Advisor(engine.knowledge(), catalogue, account);
+        this.deriver = new Derivation(engine.knowledge()).panels(survey, vehicle);
         this.session = engine.open();
         session.state("", vehicle.facts());
     }
@@ -124,7 +132,7 @@ public final class PanelTrial implements AutoCloseable {
     /** A second trial of the same vehicle, for another thread; closed with this one. */
     PanelTrial twin() {
         if (twin == null) {
-            twin = new PanelTrial(engine, catalogue, survey);
+            twin = new PanelTrial(engine, catalogue, survey, vehicle, account);
         }
         return twin;
     }
