@@ -24,6 +24,13 @@ public record PanelFacts(String panel, List<Fact> facts, Map<String, Assumed> as
         return facts.stream().filter(kind::isInstance).map(kind::cast);
     }
 
+    /** The same panel as whoever reads but these kinds of fact sees it. */
+    @SafeVarargs
+    public final PanelFacts only(Class<? extends Fact>... kinds) {
+        return new PanelFacts(panel, facts.stream().filter(f -> Stream.of(kinds).anyMatch(k -> k.isInstance(f))).toList(),
+                Map.of(), modes);
+    }
+
     /** The one fact of a kind that every panel has. */
     public <F extends Fact> F the(Class<F> kind) {
         return all(kind).findFirst().orElseThrow();

@@ -1,10 +1,10 @@
 package unthrum.effect;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import unthrum.derive.Climate;
 import unthrum.derive.HeatPath;
 import unthrum.derive.HeatPaths;
@@ -26,14 +26,14 @@ import unthrum.survey.HeatSource;
 /**
  * Heat and water through one panel under one layup after another: strips of layers side by side (ISO 6946, the upper
  * limit of its resistance), the trim back on. A search asks for hundreds of layups, so each pile of layers is computed
- * once and kept. Not for several threads at once.
+ * once and kept. For any number of threads.
  */
 public final class HeatGain {
 
     private final Vehicle vehicle;
     private final Panel panel;
     private final HeatPaths paths;
-    private final Map<Pile, HeatPath> known = new HashMap<>();
+    private final Map<Pile, HeatPath> known = new ConcurrentHashMap<>();
     private final Flows winter;
     private final Optional<Flows> summer;
     private final Season season;
@@ -69,7 +69,7 @@ public final class HeatGain {
     /** Heat in one climate, kept for each pile of layers, since strips of many layups are alike. */
     final class Flows {
         private final Climate climate;
-        private final Map<Pile, Optional<HeatFlow>> kept = new HashMap<>();
+        private final Map<Pile, Optional<HeatFlow>> kept = new ConcurrentHashMap<>();
 
         private Flows(Climate climate) {
             this.climate = climate;
@@ -122,6 +122,11 @@ public final class HeatGain {
         this.spread = Math.hypot(knowledge.number("usual/skin-temperature-error"),
                 knowledge.number("usual/dew-point-error"));
         this.errors = HeatPath.Errors.of(knowledge);
+    }
+
+    /** What of a panel's facts it reads: the same of these, the same heat. */
+    static PanelFacts read(PanelFacts facts) {
+        return facts.only(Panel.class, Room.class, Setting.class, Heat.class);
     }
 
     private Optional<Climate> summer(Heat heat, Knowledge knowledge) {

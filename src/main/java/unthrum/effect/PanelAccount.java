@@ -48,14 +48,14 @@ public final class PanelAccount {
             heats.merge(way.kind(), way.sound().isPresent() ? 0 : factor, Double::sum);
             way.sound().ifPresent(sound -> {
                 if (way.kind() == Way.Kind.SHAKEN && sound.shakes(amounts.panel())) {
-                    add(shaking, factor, sound.shaking());
+                    add(shaking, factor * amounts.ear(), sound.shaking());
                 } else if (way.kind() == Way.Kind.AIRBORNE) {
                     add(airborne, factor * amounts.panel().area() * (1 - amounts.openShare(closed))
                             * sound.reaching(amounts.panel(), amounts.facts().the(Setting.class)), sound.airborne());
                 }
             });
         }
-        this.shaken = amounts.shakenBands(shaking);
+        this.shaken = amounts.sound().shakenBands(shaking);
     }
 
     private static void add(double[] sum, double factor, double[] values) {
@@ -85,8 +85,8 @@ public final class PanelAccount {
         double gain = cover(cover);
         for (Laid damping : layup.of(Layer.DAMPING).stream().toList()) {
             Under under = under(cover);
-            for (Bay bay : amounts.facts().all(Bay.class).toList()) {
-                double coverage = amounts.coverage(damping, bay);
+            for (Bay bay : amounts.sound().bays()) {
+                double coverage = amounts.sound().coverage(damping, bay);
                 gain += coverage > 0 ? under.damping(damping.material(), bay, coverage) : 0;
             }
         }
@@ -102,7 +102,8 @@ public final class PanelAccount {
     }
 
     private double all(Layup cover) {
-        return amounts.loaded(cover) * PanelAmounts.dot(shaken, amounts.covered(cover)) + amounts.airborne(airborne, cover)
+        return amounts.sound().loaded(cover) * PanelSound.dot(shaken, amounts.sound().covered(cover))
+                + amounts.sound().airborne(airborne, cover)
                 + heat(Way.Kind.HEAT_IN, cover) + heat(Way.Kind.HEAT_OUT, cover) + heat(Way.Kind.WETNESS, cover);
     }
 
@@ -139,8 +140,8 @@ public final class PanelAccount {
 
         private Under(Layup cover) {
             this.cover = cover;
-            this.covered = amounts.covered(cover);
-            this.pressing = amounts.pressing(cover);
+            this.covered = amounts.sound().covered(cover);
+            this.pressing = amounts.sound().pressing(cover);
             this.floats = cover.has(Layer.DECOUPLER);
         }
 
@@ -148,12 +149,12 @@ public final class PanelAccount {
         public double damping(Material material, Bay bay, double coverage) {
             double shaken = shaken(bay) - shaken(bay, Optional.of(material), coverage);
             return shaken - coverage * bay.area() / amounts.panel().area()
-                    * underneath.computeIfAbsent(material, m -> amounts.underneath(airborne, m, cover, Sureness.ABOUT));
+                    * underneath.computeIfAbsent(material, m -> amounts.sound().underneath(airborne, m, cover, Sureness.ABOUT));
         }
 
         /** More than any damping under this cover can gain. */
         public double most() {
-            return amounts.facts().all(Bay.class).mapToDouble(this::shaken).sum() + amounts.airborne(airborne, cover);
+            return amounts.sound().bays().stream().mapToDouble(this::shaken).sum() + amounts.sound().airborne(airborne, cover);
         }
 
         /** What the bay gives off for all aims under this cover. */
@@ -162,15 +163,15 @@ public final class PanelAccount {
         }
 
         private double shaken(Bay bay, Optional<Material> material, double coverage) {
-            return floats ? amounts.shaken(shaking, bay, material, coverage, cover, covered, Sureness.ABOUT)
-                    : amounts.loaded(material, coverage, pressing) * alone(bay, material, coverage);
+            return floats ? amounts.sound().shaken(shaking, bay, material, coverage, cover, covered, Sureness.ABOUT)
+                    : amounts.sound().loaded(material, coverage, pressing) * alone(bay, material, coverage);
         }
     }
 
     /** A bay with damping and nothing else on it, kept: most covers float nothing and only weigh on it. */
     private double alone(Bay bay, Optional<Material> material, double coverage) {
         return alone.computeIfAbsent(new Damped(bay.place(), material, coverage),
-                d -> amounts.shaken(shaking, bay, material, coverage));
+                d -> amounts.sound().shaken(shaking, bay, material, coverage));
     }
 
     private record Damped(Place bay, Optional<Material> material, double coverage) {

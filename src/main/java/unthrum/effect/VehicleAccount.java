@@ -22,6 +22,7 @@ import unthrum.facts.Surface;
 import unthrum.facts.Vehicle;
 import unthrum.knowledge.AimEntry.Meter;
 import unthrum.knowledge.Knowledge;
+import unthrum.physics.Kept;
 import unthrum.survey.Aim;
 import unthrum.survey.Survey;
 import unthrum.survey.Zone;
@@ -33,20 +34,27 @@ import unthrum.survey.Zone;
  */
 public final class VehicleAccount {
 
+    /** More panels, and ways in which one is tried, are seldom asked of again. */
+    private static final int MOST_KEPT = 500;
+
     private final Knowledge knowledge;
     private final Vehicle vehicle;
     private final Map<Aim, Double> weights = new LinkedHashMap<>();
     private final Map<Way, Double> totals = new LinkedHashMap<>();
     private final double area;
+    private final Kept<PanelFacts, PanelSound> sounds;
+    private final Kept<PanelFacts, HeatGain> heats;
 
     private VehicleAccount(Knowledge knowledge, Survey survey, List<PanelFacts> bundles) {
         this.knowledge = knowledge;
         this.vehicle = bundles.get(0).the(Vehicle.class);
+        this.sounds = new Kept<>(MOST_KEPT, facts -> new PanelSound(knowledge, facts));
+        this.heats = new Kept<>(MOST_KEPT, facts -> new HeatGain(knowledge, vehicle, facts));
         List<PanelFacts> panels = bundles.subList(1, bundles.size());
         this.area = panels.stream().mapToDouble(p -> p.the(Panel.class).area()).sorted().sum();
         List<Aim> aims = survey.aims().isEmpty() ? List.of(Aim.ROAD_DRUMMING) : survey.aims();
         List<PanelAmounts> amounts = panels.stream().filter(p -> borders(p.the(Panel.class)))
-                .map(p -> new PanelAmounts(knowledge, vehicle, p)).toList();
+                .map(this::amounts).toList();
         Map<Aim, Map<Way.Kind, Double>> found = new LinkedHashMap<>();
         double all = 0;
         for (int i = 0; i < aims.size(); i++) {
@@ -163,6 +171,10 @@ public final class VehicleAccount {
 
     /** @param closed the openings that are closed when the layers lie */
     public PanelAccount panel(PanelFacts facts, Set<Place> closed) {
-        return new PanelAccount(this, new PanelAmounts(knowledge, vehicle, facts), closed);
+        return new PanelAccount(this, amounts(facts), closed);
+    }
+
+    private PanelAmounts amounts(PanelFacts facts) {
+        return new PanelAmounts(knowledge, facts, sounds.of(PanelSound.read(facts)), heats.of(HeatGain.read(facts)));
     }
 }
