@@ -135,6 +135,8 @@ public final class PanelAccount {
         private final double[] covered;
         private final double pressing;
         private final boolean floats;
+        private final double loaded;
+        private double passed = Double.NaN;
         private final Map<Material, Double> underneath = new HashMap<>();
         private final Map<Place, Double> bare = new HashMap<>();
 
@@ -143,6 +145,7 @@ public final class PanelAccount {
             this.covered = amounts.sound().covered(cover);
             this.pressing = amounts.sound().pressing(cover);
             this.floats = cover.has(Layer.DECOUPLER);
+            this.loaded = amounts.sound().loaded(cover);
         }
 
         /** What damping on that part of a bay adds to the cover's gain. */
@@ -152,9 +155,18 @@ public final class PanelAccount {
                     * underneath.computeIfAbsent(material, m -> amounts.sound().underneath(airborne, m, cover, Sureness.ABOUT));
         }
 
-        /** More than any damping under this cover can gain. */
-        public double most() {
-            return amounts.sound().bays().stream().mapToDouble(this::shaken).sum() + amounts.sound().airborne(airborne, cover);
+        /**
+         * More than damping on that part of a bay can add to the cover's gain, and quick to tell: what a cover that
+         * weighs on the skin leaves of the shaking, it leaves more of once the skin is heavier; and no more comes out
+         * of the air than passes.
+         */
+        public double most(Material material, Bay bay, double coverage) {
+            if (Double.isNaN(passed)) {
+                passed = amounts.sound().airborne(airborne, cover);
+            }
+            double shaken = floats ? shaken(bay) : loaded
+                    * (alone(bay, Optional.empty(), 0) - alone(bay, Optional.of(material), coverage));
+            return shaken + passed;
         }
 
         /** What the bay gives off for all aims under this cover. */

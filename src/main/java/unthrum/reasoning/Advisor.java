@@ -61,7 +61,7 @@ public final class Advisor {
         Case panel = theCase(facts, judgements, overrules);
         List<WeighedWant> wants = WeighedWant.of(panel, knowledge);
         LayupSearch search = search(panel, wants);
-        return advice(panel, wants, SearchMemory.Chosen.of(search), search::options);
+        return advice(panel, wants, Found.of(search), search::options);
     }
 
     /**
@@ -90,14 +90,13 @@ public final class Advisor {
         return new Case(facts, Overruled.without(overruled, judgements), overruled);
     }
 
-    private PanelAdvice advice(Case panel, List<WeighedWant> wants, SearchMemory.Chosen chosen,
+    private PanelAdvice advice(Case panel, List<WeighedWant> wants, Found found,
                                Supplier<Options> options) {
         boolean held = panel.own(Hold.class).stream().anyMatch(h -> h.conclusion().place().isWholePanel())
                 && wants.stream().anyMatch(w -> w.stands() || w.vetoes().stream().allMatch(Judgement::restsOnAssumption));
-        Layup layup = held ? Layup.NOTHING : chosen.best().layup();
-        boolean ask = !panel.own(Question.class).isEmpty() && new Undecided(panel, wants, chosen.considered()).yes();
-        return new PanelAdvice(verdict(held, layup, ask), layup, closings(panel, wants), panel, wants,
-                chosen.considered(), chosen.ladder(), chosen.best(), held ? Optional.empty() : chosen.slight(),
+        Layup layup = held ? Layup.NOTHING : found.best().layup();
+        boolean ask = !panel.own(Question.class).isEmpty() && new Undecided(panel, wants, found.rejected()).yes();
+        return new PanelAdvice(verdict(held, layup, ask), layup, closings(panel, wants), panel, wants, found,
                 held ? Options.NONE : options.get());
     }
 

@@ -119,11 +119,16 @@ final class Dampers {
         return Double.isNaN(gain) ? 0 : gain;
     }
 
-    /** More than any sheet under the cover can be worth, since it takes no more than all that is left. */
-    double most(Layup cover) {
-        double trade = candidates.of(Layer.DAMPING).stream().mapToDouble(sheet -> IntStream.range(0, sheet.patches().size())
-                .mapToDouble(i -> alone(sheet.material(), sheet.patches().get(i), i).trade).sum()).max().orElse(0);
-        return under(cover).most() + trade;
+    /** More than a sheet under the cover can be worth. */
+    double most(Layup cover, Laid sheet) {
+        double most = 0;
+        for (int i = 0; i < sheet.patches().size(); i++) {
+            Patch patch = sheet.patches().get(i);
+            Alone alone = alone(sheet.material(), patch, i);
+            double gain = under(cover).most(sheet.material(), alone.bay, patch.coverage());
+            most += Math.max(0, (Double.isNaN(gain) ? 0 : gain) + alone.trade - alone.cost);
+        }
+        return most;
     }
 
     private PanelAccount.Under under(Layup cover) {

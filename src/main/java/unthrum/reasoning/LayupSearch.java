@@ -16,11 +16,13 @@ import unthrum.material.Catalogue;
 import unthrum.material.Layer;
 import unthrum.material.Material;
 import unthrum.reasoning.Candidate.Cover;
+import unthrum.reasoning.engine.Judgement;
 
 /**
  * The exact search over the catalogue: of all layups inside the limits the one that is worth most by the one account of
  * what it brings. Every admissible combination of covering layers is looked at, each with every damping sheet under it,
- * which lies on each bay where it is worth its weight.
+ * which lies on each bay where it is worth its weight. What cannot be the best by far is set aside, and looked at when
+ * somebody asks what became of each material.
  *
  * <p>Among layups that nobody could tell apart by what they bring: the lightest, the cheapest, the thinnest, the fewest
  * materials, then by the materials' own figures ({@link unthrum.material.Figures}); a name never decides.
@@ -37,23 +39,30 @@ final class LayupSearch {
     private final List<Layer> required;
     private final List<Cover> covers = new ArrayList<>();
     private final List<Candidate> all = new ArrayList<>();
+    private final List<Aside> aside = new ArrayList<>();
     private final Map<Material, Candidate> bestWith = new IdentityHashMap<>();
     private final Map<Rung, Candidate> bestOnRung = new EnumMap<>(Rung.class);
+    private final double leastOfPanel;
+    private final double bare;
+    private double leading;
     private final Scored best;
-    private Optional<Scored> slight = Optional.empty();
 
     /** The steps of the ladder, from the best treatment of an airborne source down. */
     enum Rung {
         DECOUPLED_BARRIER, BARRIER_LAID_DIRECT, NO_BARRIER;
 
-        static Rung of(Candidate candidate) {
-            return !candidate.has(Layer.BARRIER) ? NO_BARRIER
-                    : candidate.has(Layer.DECOUPLER) ? DECOUPLED_BARRIER : BARRIER_LAID_DIRECT;
+        static Rung of(Cover cover) {
+            return !cover.layup().has(Layer.BARRIER) ? NO_BARRIER
+                    : cover.layup().has(Layer.DECOUPLER) ? DECOUPLED_BARRIER : BARRIER_LAID_DIRECT;
         }
     }
 
     /** A covering layer with its sums. */
     private record Part(Laid laid, double mass, double thickness, double trade, double cost, double burden) {
+    }
+
+    /** A cover and a sheet under it that cannot together be the best. */
+    private record Aside(Cover cover, Laid sheet) {
     }
 
     LayupSearch(Case panel, List<WeighedWant> wants, PanelAccount account, Knowledge knowledge, Catalogue catalogue) {
@@ -69,9 +78,11 @@ final class LayupSearch {
         List<List<Part>> parts = candidates.wanted().keySet().stream().filter(l -> l != Layer.DAMPING)
                 .map(l -> candidates.of(l).stream().map(this::part).toList()).toList();
         combine(parts, 0, new ArrayList<>(), 0, 0);
-        covers.stream().sorted(Comparator.comparingDouble(c -> -c.worth())).forEach(this::dampen);
-        candidates.of(Layer.DAMPING).stream().filter(s -> !bestWith.containsKey(s.material())).forEach(this::unworthy);
-        this.best = choose(knowledge.number("worth/panel"));
+        this.leastOfPanel = knowledge.number("worth/panel");
+        this.bare = account.bare();
+        covers.sort(Comparator.comparingDouble(c -> -c.worth()));
+        covers.forEach(this::dampen);
+        this.best = choose();
     }
 
     private Part part(Laid laid) {
@@ -113,39 +124,62 @@ final class LayupSearch {
         return new Cover(layup, mass, thickness, gain, trade, gain + trade - cost, gain + trade - burden);
     }
 
-    /** The cover bare of damping, and with each damping sheet that is worth it. */
+    /** The cover bare of damping, and with each damping sheet that is worth it and may make it the best. */
     private void dampen(Cover cover) {
-        Candidate bare = Candidate.of(cover, Optional.empty());
-        judge(bare);
-        if (required.isEmpty() && isBeaten(bare)) {
-            return;
-        }
+        judge(Candidate.of(cover, Optional.empty()));
         for (Laid sheet : candidates.of(Layer.DAMPING)) {
             if (limits.bear(cover.thickness() + sheet.stackThickness(), cover.mass())) {
-                Optional<Dampers.Damped> damped = dampers.under(cover.layup(), sheet, limits.mass() - cover.mass());
-                damped.filter(d -> limits.pair(Candidate.together(cover.layup(), d.laid())))
-                        .ifPresent(d -> judge(Candidate.of(cover, damped)));
+                if (required.isEmpty() && cover.worth() + dampers.most(cover.layup(), sheet) + alike < leading) {
+                    aside.add(new Aside(cover, sheet));
+                } else {
+                    damped(cover, sheet).ifPresent(this::judge);
+                }
             }
         }
     }
 
-    /** Whether no sheet could make of it the best with any of its materials, with that sheet, or on its rung. */
-    private boolean isBeaten(Candidate bare) {
-        double most = bare.worth() + dampers.most(bare.cover().layup()) + alike;
-        return bestOnRung.get(Rung.of(bare)).worth() > most
-                && Stream.concat(bare.materials().stream(), candidates.of(Layer.DAMPING).stream().map(Laid::material))
-                .allMatch(m -> bestWith.containsKey(m) && bestWith.get(m).worth() > most);
+    private Optional<Candidate> damped(Cover cover, Laid sheet) {
+        return dampers.under(cover.layup(), sheet, limits.mass() - cover.mass())
+                .filter(d -> limits.pair(Candidate.together(cover.layup(), d.laid())))
+                .map(d -> Candidate.of(cover, Optional.of(d)));
     }
 
     private void judge(Candidate next) {
         all.add(next);
+        if (next.worth() > leading && (next.isEmpty() || isWorthIt(next))) {
+            leading = next.worth();
+        }
+    }
+
+    /** The best with each material and on each rung, what was set aside among them; worked out when first asked for. */
+    private void rankAll() {
+        if (bestOnRung.isEmpty()) {
+            all.forEach(this::rank);
+            aside.stream().filter(a -> !isBeaten(a)).forEach(a -> damped(a.cover, a.sheet).ifPresent(c -> {
+                all.add(c);
+                rank(c);
+            }));
+            candidates.of(Layer.DAMPING).stream().filter(s -> !bestWith.containsKey(s.material()))
+                    .forEach(this::unworthy);
+        }
+    }
+
+    private void rank(Candidate next) {
         next.materials().forEach(m -> bestWith.merge(m, next, LayupSearch::better));
-        bestOnRung.merge(Rung.of(next), next, LayupSearch::better);
+        bestOnRung.merge(Rung.of(next.cover()), next, LayupSearch::better);
+    }
+
+    /** Whether it can be the best neither with any of its materials nor on its rung. */
+    private boolean isBeaten(Aside aside) {
+        double most = aside.cover.worth() + dampers.most(aside.cover.layup(), aside.sheet);
+        return bestOnRung.get(Rung.of(aside.cover)).worth() > most
+                && Stream.concat(aside.cover.layup().materials().stream(), Stream.of(aside.sheet.material()))
+                .allMatch(m -> bestWith.containsKey(m) && bestWith.get(m).worth() > most);
     }
 
     /** A sheet that is worth its weight on no bay: what it would gain all the same. */
     private void unworthy(Laid sheet) {
-        Cover bare = covers.get(0);
+        Cover bare = covers.stream().filter(c -> c.layup().isEmpty()).findFirst().orElseThrow();
         Candidate next = Candidate.of(bare, Optional.of(dampers.everywhere(bare.layup(), sheet)));
         if (limits.bear(sheet.stackThickness(), next.mass()) && limits.pair(next.layup())) {
             bestWith.put(sheet.material(), next);
@@ -157,17 +191,11 @@ final class LayupSearch {
     }
 
     /** Nothing where nothing is worth it; what safety asks for is laid as far as anything can be. */
-    private Scored choose(double leastOfPanel) {
+    private Scored choose() {
         int most = all.stream().mapToInt(this::safe).max().orElse(0);
-        double bare = account.bare();
         List<Candidate> open = all.stream().filter(c -> safe(c) == most)
-                .filter(c -> most > 0 || c.isEmpty() || isWorthIt(c, bare, leastOfPanel)).toList();
+                .filter(c -> most > 0 || c.isEmpty() || isWorthIt(c)).toList();
         Candidate top = open.stream().min(Comparator.comparingDouble(c -> -c.worth())).orElseThrow();
-        if (top.isEmpty()) {
-            slight = Stream.concat(all.stream(), bestWith.values().stream()).filter(c -> !c.isEmpty())
-                    .min(Comparator.comparingDouble((Candidate c) -> -c.gain()).thenComparing(Candidate.TIE))
-                    .map(Candidate::scored);
-        }
         double enough = top.worth() - Math.min(alike, alikePart * Math.abs(top.worth()));
         return open.stream().filter(c -> c.worth() >= enough && c.isEmpty() == top.isEmpty()).min(Candidate.TIE)
                 .orElseThrow().scored();
@@ -177,7 +205,7 @@ final class LayupSearch {
         return (int) required.stream().filter(candidate::has).count();
     }
 
-    private static boolean isWorthIt(Candidate candidate, double bare, double leastOfPanel) {
+    private boolean isWorthIt(Candidate candidate) {
         return candidate.worth() > 0 && candidate.gain() >= -1e-12
                 && (candidate.trade() > 0 || candidate.gain() >= leastOfPanel * bare);
     }
@@ -189,7 +217,18 @@ final class LayupSearch {
 
     /** Where nothing is laid: the layup that would gain most, and how little that is. */
     Optional<Scored> slight() {
-        return slight;
+        if (!best.layup().isEmpty()) {
+            return Optional.empty();
+        }
+        rankAll();
+        return Stream.concat(all.stream(), bestWith.values().stream()).filter(c -> !c.isEmpty())
+                .min(Comparator.comparingDouble((Candidate c) -> -c.gain()).thenComparing(Candidate.TIE))
+                .map(Candidate::scored);
+    }
+
+    /** The materials of wanted layers that limits reject, with these limits. */
+    Map<Material, List<Judgement>> rejected() {
+        return candidates.rejected();
     }
 
     /** What may be laid here. */
@@ -199,10 +238,11 @@ final class LayupSearch {
 
     /** What became of each material of a wanted layer. */
     List<Considered> considered() {
+        rankAll();
         List<Considered> fates = new ArrayList<>();
         candidates.rejected().forEach((material, by) -> fates.add(new Considered(material, by, Optional.empty(), false)));
         for (Laid laid : candidates.all()) {
-            boolean chosen = best.layup().layers().stream().anyMatch(l -> l.material().equals(laid.material()));
+            boolean chosen = best.layup().materials().contains(laid.material());
             fates.add(new Considered(laid.material(), List.of(),
                     Optional.ofNullable(bestWith.get(laid.material())).map(Candidate::scored), chosen));
         }
@@ -222,6 +262,7 @@ final class LayupSearch {
     }
 
     private Optional<Scored> rung(Rung rung) {
+        rankAll();
         return Optional.ofNullable(bestOnRung.get(rung)).map(Candidate::scored);
     }
 }

@@ -22,15 +22,12 @@ import unthrum.reasoning.engine.Reason;
 /**
  * What one panel gets, with the whole case for and against it.
  *
- * @param wants      every want weighed against the vetoes
- * @param considered every material that could serve a standing want, and what became of it
- * @param best       the layup that is worth most, with its figures
- * @param slight     where nothing is laid though it may be: the layup that would gain most
- * @param options    all that may be laid here; nothing on a held panel
+ * @param wants   every want weighed against the vetoes
+ * @param found   what the search for a layup came to
+ * @param options all that may be laid here; nothing on a held panel
  */
 public record PanelAdvice(Verdict verdict, Layup layup, List<Closing> closings, Case panel, List<WeighedWant> wants,
-                          List<Considered> considered, Optional<Ladder> ladder, Scored best, Optional<Scored> slight,
-                          Options options) {
+                          Found found, Options options) {
 
     public String name() {
         return panel.panel();
@@ -38,9 +35,27 @@ public record PanelAdvice(Verdict verdict, Layup layup, List<Closing> closings, 
 
     /** The same case with another layup that the limits admit. */
     public PanelAdvice with(Layup other) {
-        List<Considered> again = considered.stream().map(c -> new Considered(c.material(), c.rejectedBy(), c.best(),
-                other.layers().stream().anyMatch(l -> l.material().equals(c.material())))).toList();
-        return new PanelAdvice(verdict.with(other), other, closings, panel, wants, again, ladder, best, slight, options);
+        return new PanelAdvice(verdict.with(other), other, closings, panel, wants, found.laying(other), options);
+    }
+
+    /** Every material that could serve a standing want, and what became of it. */
+    public List<Considered> considered() {
+        return found.considered();
+    }
+
+    /** The steps down from the best that could be done against an airborne source; nothing where no barrier is wanted. */
+    public Optional<Ladder> ladder() {
+        return found.ladder();
+    }
+
+    /** The layup that is worth most as if money and mass were plenty, with its figures. */
+    public Scored best() {
+        return found.best();
+    }
+
+    /** Where nothing is laid though it may be: the layup that would gain most. */
+    public Optional<Scored> slight() {
+        return verdict == Verdict.HOLD ? Optional.empty() : found.slight();
     }
 
     /** The wants that the layup serves. */
@@ -124,7 +139,7 @@ public record PanelAdvice(Verdict verdict, Layup layup, List<Closing> closings, 
 
     /** What was assumed and matters: the assumptions behind wants, vetoes, limits that reject, holds and questions. */
     public List<Assumed> restsOn() {
-        Stream<Judgement> limits = considered.stream().flatMap(c -> c.rejectedBy().stream());
+        Stream<Judgement> limits = found.rejected().values().stream().flatMap(List::stream);
         Stream<Judgement> reasons = Stream.of(wants.stream().flatMap(WeighedWant::judgements), limits,
                 holds().stream(), questions().stream()).flatMap(s -> s);
         return panel.assumptionsBehind(reasons);

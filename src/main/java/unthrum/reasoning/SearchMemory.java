@@ -3,10 +3,7 @@ package unthrum.reasoning;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import unthrum.facts.Conclusion;
 import unthrum.facts.Limit;
 import unthrum.facts.Pairing;
@@ -32,27 +29,11 @@ final class SearchMemory {
     private record Read(List<Wanted> wants, List<Bound> limits, List<Conclusion> ties, List<Object> metal) {
     }
 
-    /** What a search came to. */
-    record Chosen(Scored best, List<Considered> considered, Optional<Ladder> ladder, Optional<Scored> slight) {
-
-        static Chosen of(LayupSearch search) {
-            return new Chosen(search.best(), search.considered(), search.ladder(), search.slight());
-        }
-
-        /** The same choice with the reasons that the limits rest on now. */
-        private Chosen because(List<Judgement> judgements) {
-            Map<Conclusion, Judgement> now = judgements.stream().filter(j -> j.conclusion() instanceof Limit)
-                    .collect(Collectors.toMap(Judgement::conclusion, Function.identity()));
-            return new Chosen(best, considered.stream().map(c -> new Considered(c.material(), c.rejectedBy().stream()
-                    .map(j -> now.get(j.conclusion())).toList(), c.best(), c.chosen())).toList(), ladder, slight);
-        }
-    }
-
-    private final Map<Read, Chosen> known = new HashMap<>();
+    private final Map<Read, Found> known = new HashMap<>();
     private String panel = "";
 
     /** @param metal what the search reads of the panel's facts */
-    Chosen of(Case tried, List<WeighedWant> wants, List<Object> metal, Supplier<LayupSearch> search) {
+    Found of(Case tried, List<WeighedWant> wants, List<Object> metal, Supplier<LayupSearch> search) {
         if (!tried.panel().equals(panel)) {
             known.clear();
             panel = tried.panel();
@@ -62,12 +43,16 @@ final class SearchMemory {
                 tried.all(Limit.class).stream().map(j -> new Bound(j.conclusion(), j.standing())).toList(),
                 tried.judgements().stream().map(Judgement::conclusion)
                         .filter(c -> c instanceof Pairing || c instanceof Veto).toList(), metal);
-        Chosen before = known.get(read);
+        Found before = known.get(read);
         if (before != null) {
-            return before.because(tried.judgements());
+            return before.because(reason -> limit(tried, reason.conclusion()));
         }
-        Chosen chosen = Chosen.of(search.get());
-        known.put(read, chosen);
-        return chosen;
+        Found found = Found.of(search.get());
+        known.put(read, found);
+        return found;
+    }
+
+    private static Judgement limit(Case tried, Conclusion limit) {
+        return tried.judgements().stream().filter(j -> j.conclusion().equals(limit)).findFirst().orElseThrow();
     }
 }

@@ -1,10 +1,12 @@
 package unthrum.reasoning;
 
 import java.util.List;
+import java.util.Map;
 import unthrum.facts.Place;
 import unthrum.facts.Question;
 import unthrum.facts.Veto;
 import unthrum.material.Layer;
+import unthrum.material.Material;
 import unthrum.reasoning.engine.Judgement;
 
 /**
@@ -12,7 +14,7 @@ import unthrum.reasoning.engine.Judgement;
  * being served, or a bay that nobody tapped and that may be damped. A question that could change nothing decides
  * nothing.
  */
-record Undecided(Case panel, List<WeighedWant> wants, List<Considered> considered) {
+record Undecided(Case panel, List<WeighedWant> wants, Map<Material, List<Judgement>> rejected) {
 
     boolean yes() {
         return wants.stream().anyMatch(w -> w.stands() ? keptOutByAssumption(w.layer()) : defeatedByAssumption(w))
@@ -25,8 +27,8 @@ record Undecided(Case panel, List<WeighedWant> wants, List<Considered> considere
     }
 
     private boolean keptOutByAssumption(Layer layer) {
-        return considered.stream().filter(c -> c.material().layer() == layer && !c.rejectedBy().isEmpty())
-                .anyMatch(c -> c.rejectedBy().stream().allMatch(Judgement::restsOnAssumption));
+        return rejected.entrySet().stream().filter(r -> r.getKey().layer() == layer)
+                .anyMatch(r -> r.getValue().stream().allMatch(Judgement::restsOnAssumption));
     }
 
     private boolean mayBeDamped(Place bay) {
