@@ -12,8 +12,8 @@ import java.util.Set;
 /**
  * Where the jar starts. A command that is over in a second or two spends most of its time on loading classes and on the
  * thorough compiler of the Java machine, which pays only in long runs; both can be spared only before the machine
- * starts. So a second machine runs such a command, without that compiler, and with the archive of loaded classes that
- * the build leaves beside the jar. What it reads, prints and returns passes straight through. Long searches run here,
+ * starts. So a second machine runs such a command, without that compiler, with the collector that costs least, and with
+ * the archive of loaded classes that the build leaves beside the jar. What it reads, prints and returns passes straight through. Long searches run here,
  * and so does everything where the system does not say how this process was started.
  */
 public final class Launcher {
@@ -21,6 +21,8 @@ public final class Launcher {
     private static final Set<String> SHORT = Set.of("advise", "ask", "audit", "compare", "handover", "why");
     private static final List<String> QUICK = List.of("-XX:TieredStopAtLevel=1", "-Xlog:disable",
             "-Xlog:all=error:stderr");
+
+    private static final String COLLECTOR = "-XX:+UseSerialGC";
 
     private Launcher() {
     }
@@ -52,6 +54,9 @@ public final class Launcher {
         List<String> command = new ArrayList<>(List.of(process.command().get()));
         command.addAll(own.subList(0, jar));
         command.addAll(QUICK);
+        if (own.stream().limit(jar).noneMatch(a -> a.startsWith("-XX:+Use") && a.endsWith("GC"))) {
+            command.add(COLLECTOR);
+        }
         if (Files.exists(archive)) {
             command.add("-XX:SharedArchiveFile=" + archive);
         }

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import unthrum.facts.Bay;
 import unthrum.facts.Fact;
 import unthrum.facts.Sun;
+import unthrum.reading.Quantity;
 import unthrum.reasoning.Advisor;
 import unthrum.reasoning.PanelAdvice;
 import unthrum.derive.PanelFacts;
@@ -20,13 +21,19 @@ import unthrum.survey.PanelEntry;
  * Walks one fact away from today's value and finds every point at which the panel gets something else.
  *
  * <p>Every point is looked at, but not every one is judged in full. On a run of points where every test of every rule
- * gives the same answers and the choice of a layup reads the same facts, the same rules speak; only the values of
- * limits move, all one way, since a consequence is a sum, difference or product of one component and a threshold after
- * it, and a turned fact moves one such component at a time (tests of the rule files and of the facts hold both). The
- * layups that they admit are then nested, and so are the materials that only an assumption keeps out, so a run whose
- * two ends get the same layup and verdict gets them everywhere; otherwise the run is halved.
+ * gives the same answers, the same rules speak; only the values of limits move, all one way, since a consequence is a
+ * sum, difference or product of one component and a threshold after it, and a turned fact moves one such component at a
+ * time (tests of the rule files and of the facts hold both). The layups that they admit are then nested, and so are the
+ * materials that only an assumption keeps out, so a run whose two ends get the same layup and verdict gets them
+ * everywhere; otherwise the run is halved.
+ *
+ * <p>Where what a layup brings moves with the fact too, a run is halved down to what two honest measurements may lie
+ * apart, or to a share of the whole way: what comes and goes again within that is not told.
  */
 final class Sweep {
+
+    /** No way is parted finer than this where only gains move along it. Common practice, no source. */
+    private static final int MOST_PARTS = 24;
 
     /** A value with the advice on the panel that has it. */
     record Step(Object value, PanelAdvice advice) {
@@ -79,32 +86,44 @@ final class Sweep {
     private List<Step> runs(Lever lever, List<Object> values) {
         List<Step> found = new ArrayList<>();
         int start = 0;
-        List<Object> footing = footing(lever.set(panel, values.get(0)));
+        boolean moves = false;
+        Footing footing = footing(lever.set(panel, values.get(0)));
         for (int i = 1; i <= values.size(); i++) {
-            List<Object> next = i < values.size() ? footing(lever.set(panel, values.get(i))) : null;
-            if (!footing.equals(next)) {
+            Footing next = i < values.size() ? footing(lever.set(panel, values.get(i))) : null;
+            if (next != null && next.rules.equals(footing.rules)) {
+                moves |= !next.weighed.equals(footing.weighed);
+            } else {
                 Step first = judged(lever, values, start);
                 found.add(first);
                 Step end = judged(lever, values, i - 1);
-                between(lever, values, start, first, i - 1, end, found);
+                between(lever, values, start, first, i - 1, end, moves ? grain(lever, values.size()) : i, found);
                 found.add(end);
                 start = i;
-                footing = next;
+                moves = false;
             }
+            footing = next;
         }
         return found;
     }
 
-    private void between(Lever lever, List<Object> values, int from, Step first, int to, Step last, List<Step> found) {
-        if (to - from < 2 || first.advice().layup().equals(last.advice().layup())
+    /** So many steps that nobody could tell finer. */
+    static int grain(Lever lever, int steps) {
+        double errs = lever.how().errs().map(Quantity::si).orElse(0.0) / lever.how().step().orElseThrow().si();
+        return (int) Math.max(Math.round(errs), steps / MOST_PARTS);
+    }
+
+    /** @param grain two ends no further apart that get the same have the same between them */
+    private void between(Lever lever, List<Object> values, int from, Step first, int to, Step last, int grain,
+                         List<Step> found) {
+        if (to - from < 2 || to - from <= grain && first.advice().layup().equals(last.advice().layup())
                 && first.advice().verdict() == last.advice().verdict()) {
             return;
         }
         int middle = (from + to) / 2;
         Step half = judged(lever, values, middle);
-        between(lever, values, from, first, middle, half, found);
+        between(lever, values, from, first, middle, half, grain, found);
         found.add(half);
-        between(lever, values, middle, half, to, last, found);
+        between(lever, values, middle, half, to, last, grain, found);
     }
 
     private Step judged(Lever lever, List<Object> values, int index) {
@@ -112,13 +131,16 @@ final class Sweep {
     }
 
     /** All that decides which rules speak, and what the choice of a layup reads beside the rules. */
-    private List<Object> footing(PanelEntry changed) {
+    private record Footing(List<Object> rules, List<Object> weighed) {
+    }
+
+    private Footing footing(PanelEntry changed) {
         PanelFacts facts = trial.facts(changed);
         Set<Class<?>> kinds = turned(facts.facts());
         List<Object> weighs = Collections.disjoint(kinds, Advisor.WEIGHED) ? weighed : trial.advisor().weighs(facts);
         List<Fact> all = new ArrayList<>(trial.vehicle());
         all.addAll(facts.facts());
-        return List.of(kinds, truths.of(all, kinds), weighs, computed(facts));
+        return new Footing(List.of(kinds, truths.of(all, kinds), computed(facts)), weighs);
     }
 
     /** What limits are computed from and hangs on several facts at once: where it moves, every point is judged. */
