@@ -2,22 +2,24 @@ package unthrum.cli;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import unthrum.knowledge.Knowledge;
-import unthrum.knowledge.RuleCard;
 import unthrum.reading.Nearest;
 import unthrum.report.RulesText;
 
 @Command(name = "rules", description = "Browse the rules of the trade.",
         customSynopsis = "unthrum rules [SUBJECT | ID] [--width N] [--plain]",
-        headerHeading = "Examples:%n  unthrum rules damping%n  unthrum rules damping/ringing-bay%n%n")
+        headerHeading = "Examples:%n  unthrum rules damping%n  unthrum rules damping/ringing-bay%n"
+                + "  unthrum rules worth/kilogram%n%n")
 final class Rules implements Runnable {
 
     private final Surroundings surroundings;
 
-    @Parameters(paramLabel = "SUBJECT | ID", arity = "0..1", description = "A subject, or one rule's id.")
+    @Parameters(paramLabel = "SUBJECT | ID", arity = "0..1", description =
+            "A subject, or the id of one rule or one number.")
     private String name;
 
     @Mixin
@@ -30,20 +32,21 @@ final class Rules implements Runnable {
     @Override
     public void run() {
         RulesText text = new RulesText(Knowledge.load(), look.width(surroundings), look.style(surroundings));
-        surroundings.print(name == null ? text.subjects() : name.contains("/") ? card(text) : subject(text));
+        surroundings.print(name == null ? text.subjects() : name.contains("/") ? named(text) : subject(text));
     }
 
     private String subject(RulesText text) {
         return text.subject(name).orElseThrow(() -> WrongUse.unknown("subject '" + name + "'", name, text.subjectNames()));
     }
 
-    private String card(RulesText text) {
-        RuleCard card = text.find(name).orElseThrow(() -> {
-            String meant = Nearest.remedy(name, text.ruleIds());
-            return new WrongUse("no rule '" + name + "'; " + (meant.isEmpty() ? "" : meant + " or ")
-                    + "list a subject's rules with 'unthrum rules SUBJECT'");
-        });
-        return text.card(card, source(card.subject()));
+    private String named(RulesText text) {
+        return text.find(name).map(card -> text.card(card, source(card.subject()))).or(() -> text.number(name))
+                .orElseThrow(() -> {
+                    List<String> ids = Stream.concat(text.ruleIds().stream(), text.numberIds().stream()).toList();
+                    String meant = Nearest.remedy(name, ids);
+                    return new WrongUse("no rule or number '" + name + "'; " + (meant.isEmpty() ? "" : meant + " or ")
+                            + "list a subject's rules with 'unthrum rules SUBJECT'");
+                });
     }
 
     private static List<String> source(String subject) {

@@ -1,5 +1,7 @@
 package unthrum.reading;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -42,6 +44,9 @@ public enum Dimension {
             return (si - offset) / factor;
         }
     }
+
+    /** More than anybody writes, fewer than arithmetic spoils. */
+    private static final MathContext DIGITS = new MathContext(9);
 
     private final String phrase;
     private final int decimals;
@@ -91,6 +96,15 @@ public enum Dimension {
         if (number.equals("-0")) {
             number = "0";
         }
+        return withUnit(number);
+    }
+
+    /** The value with all its digits, for a number of the trade that may be small: '0.05 %', '0.007'. */
+    public String inFull(double si) {
+        return withUnit(new BigDecimal(shownIn().fromSi(si)).round(DIGITS).stripTrailingZeros().toPlainString());
+    }
+
+    private String withUnit(String number) {
         return this == NUMBER ? number : number + " " + printed(shownIn().symbol());
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -16,6 +17,7 @@ import unthrum.facts.Pairing;
 import unthrum.facts.Question;
 import unthrum.facts.Veto;
 import unthrum.knowledge.Knowledge;
+import unthrum.knowledge.ThresholdEntry;
 import unthrum.material.Layer;
 import unthrum.plan.PanelWork;
 import unthrum.plan.PlannedPanel;
@@ -35,6 +37,9 @@ import unthrum.reasoning.engine.Reason;
 public final class CaseText {
 
     private static final int INDENT = 2;
+    /** The numbers by which materials are compared; no reason names them. */
+    private static final List<String> COMPARING =
+            List.of("tell/alike", "tell/alike-part", "worth/kilogram", "worth/money", "worth/panel");
 
     private final PlannedPanel planned;
     private final PanelAdvice advice;
@@ -90,6 +95,7 @@ public final class CaseText {
         section("Would come with layers that are not laid", Stream.concat(without(Duty.class, work),
                 without(Caution.class, care)));
         assumptions();
+        numbers();
     }
 
     private boolean defeatsSomething(Judgement veto) {
@@ -215,6 +221,23 @@ public final class CaseText {
                     + (decisive.contains(a) ? " The verdict rests on it." : ""));
         }
         entries.print(page, INDENT, 16);
+    }
+
+    /** What was tried for each number that this case looked at and nobody published. */
+    private void numbers() {
+        Set<String> looked = new TreeSet<>(reasons.numbers());
+        if (advice.considered().stream().anyMatch(c -> scope.admits(c.material().layer()))) {
+            looked.addAll(COMPARING);
+        }
+        List<ThresholdEntry> unpublished = looked.stream().map(knowledge::threshold).filter(t -> t.tried().isPresent())
+                .toList();
+        if (!unpublished.isEmpty()) {
+            heading("Numbers that nobody published");
+            Entries entries = new Entries();
+            unpublished.forEach(t -> entries.add(t.threshold(), NumberWords.of(t, knowledge) + "."));
+            int longest = unpublished.stream().mapToInt(t -> t.threshold().length()).max().orElseThrow();
+            entries.print(page, INDENT, longest + 2);
+        }
     }
 
     private void heading(String title) {

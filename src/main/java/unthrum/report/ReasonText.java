@@ -1,6 +1,7 @@
 package unthrum.report;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -25,6 +26,7 @@ final class ReasonText {
     private final Knowledge knowledge;
     private final boolean teach;
     private final Set<RuleCard> taught = new LinkedHashSet<>();
+    private final Set<String> numbers = new HashSet<>();
 
     ReasonText(Page page, Sentences sentences, Knowledge knowledge, boolean teach) {
         this.page = page;
@@ -35,6 +37,11 @@ final class ReasonText {
 
     void print(Judgement judgement) {
         judgement.reasons().forEach(this::print);
+    }
+
+    /** The ids of the numbers that the reasons printed so far looked at. */
+    Set<String> numbers() {
+        return Set.copyOf(numbers);
     }
 
     private void print(Reason reason) {
@@ -62,7 +69,10 @@ final class ReasonText {
                     + Sentences.shown(compared.fact(), compared.component()) + (compared.assumed() ? " (assumed)" : ""));
         }
         reason.bindings().values().stream().filter(Threshold.class::isInstance).map(Threshold.class::cast)
-                .forEach(t -> looked.add("threshold " + t.id() + " " + t));
+                .forEach(t -> {
+                    numbers.add(t.id());
+                    looked.add("threshold " + t.id() + " " + t);
+                });
         return String.join("; ", looked.stream().distinct().toList());
     }
 

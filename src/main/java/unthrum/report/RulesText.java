@@ -44,6 +44,10 @@ public final class RulesText {
         return knowledge.cards().stream().map(RuleCard::id).toList();
     }
 
+    public List<String> numberIds() {
+        return knowledge.thresholds().stream().map(ThresholdEntry::threshold).toList();
+    }
+
     public Optional<RuleCard> find(String id) {
         return knowledge.cards().stream().filter(c -> c.id().equals(id)).findFirst();
     }
@@ -94,13 +98,24 @@ public final class RulesText {
         entries.add("teaches", card.teaches());
         entries.add("source", knowledge.sourceTitle(card.source()));
         List<String> text = text(card, source);
-        thresholds(text).forEach(t -> entries.add("numbers", t.threshold() + " = " + t.value() + ": "
-                + t.meaning() + " (" + knowledge.sourceTitle(t.source())
-                + t.tried().map(tried -> "; tried " + tried).orElse("") + "; checked " + t.checked() + ")"));
+        thresholds(text).forEach(t -> entries.add("numbers", numberLine(t)));
         entries.print(page, 0, LABELS);
         page.blank();
         text.forEach(page::verbatim);
         return page.toString();
+    }
+
+    /** One number with its meaning and source, whether a rule holds it or a sum. */
+    public Optional<String> number(String id) {
+        return knowledge.thresholds().stream().filter(t -> t.threshold().equals(id)).findFirst().map(t -> {
+            Page page = new Page(width, style);
+            page.paragraph(0, numberLine(t) + ".");
+            return page.toString();
+        });
+    }
+
+    private String numberLine(ThresholdEntry number) {
+        return number.threshold() + " = " + NumberWords.of(number, knowledge) + "; checked " + number.checked();
     }
 
     private List<ThresholdEntry> thresholds(List<String> text) {

@@ -221,11 +221,15 @@ class CommandsTest {
             assertThat(run("rules", "damping").out).contains("damping/ringing-bay").doesNotContain("safety/");
             assertThat(run("rules", "damping/dull-near-ear").out).contains("rule \"").contains("insertLogical")
                     .contains("numbers").contains("damping/short-span = ");
+            assertThat(run("rules", "tell/alike").out).startsWith("tell/alike = 0.05 %: ")
+                    .containsPattern("tried\\s0.04\\s%\\sto\\s0.06\\s%;\\s8\\spanels\\sof");
+            assertThat(run("rules", "usual/summer-air").out).contains("40 CFR 86.160").doesNotContain("tried");
+            assertWrongUse(run("rules", "worth/kilogramm"), "did you mean 'worth/kilogram'?");
             assertWrongUse(run("rules", "paint"), "there are: access");
             assertWrongUse(run("rules", "saftey"), "no subject 'saftey'; did you mean 'safety'? there are: ");
-            assertWrongUse(run("rules", "damping/none"), "no rule 'damping/none'; list a subject's rules with ");
+            assertWrongUse(run("rules", "damping/0123456789"), "no rule or number 'damping/0123456789'; list a subject's rules with ");
             assertWrongUse(run("rules", "safety/airbag-pth"),
-                    "no rule 'safety/airbag-pth'; did you mean 'safety/airbag-path'? or list a subject's rules with ");
+                    "no rule or number 'safety/airbag-pth'; did you mean 'safety/airbag-path'? or list a subject's rules with ");
         }
 
         @Test

@@ -21,7 +21,12 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import unthrum.material.Catalogue;
 import unthrum.material.Material;
 import unthrum.material.Material.DampingData;
+import unthrum.physics.Bay;
 import unthrum.physics.CompositeLoss;
+import unthrum.physics.Coverage;
+import unthrum.physics.Sheet;
+import unthrum.physics.Skin;
+import unthrum.physics.Support;
 import unthrum.reading.Quantity;
 
 @DisplayName("Numbers of the rules against their sources")
@@ -57,6 +62,31 @@ class PublishedNumbersTest {
     @DisplayName("the top of the drone: a four-stroke with four cylinders fires twice a turn, so 4500 rpm is 150 Hz")
     void drone() {
         assertThat(KNOWLEDGE.number("damping/drone-top")).isCloseTo(4500 / 60.0 * 2, within(1e-9));
+    }
+
+    @Test
+    @DisplayName("the patch in a flat bay with hinged edges ends near half of it, as a guide has it, by the knee's slope")
+    void knee() {
+        Skin skin = Sheet.steel(0.0008).skin();
+        List<Bay> bays = List.of(Bay.flat(0.5, 0.5), Bay.flat(0.7, 0.5), Bay.flat(1, 0.5), Bay.flat(1.5, 0.4));
+        assertThat(bays).allSatisfy(bay -> {
+            Coverage coverage = Coverage.of(skin, bay, Support.HINGED_FIXED).value();
+            assertThat(Coverage.knee(coverage::share, KNOWLEDGE.number("damping/knee"))).isBetween(0.45, 0.55);
+            assertThat(slope(coverage, 0.5)).isBetween(0.57, 0.72);
+            assertThat(slope(coverage, 0.75)).isBetween(0.22, 0.64);
+        });
+    }
+
+    private static double slope(Coverage coverage, double at) {
+        return (coverage.share(at + 0.02) - coverage.share(at - 0.02)) / 0.04;
+    }
+
+    @Test
+    @DisplayName("the lightest barrier takes 3 dB, barely perceptible, off a skin of 5 to 8 kg/m² by the mass law")
+    void leastBarrier() {
+        double weight = KNOWLEDGE.number("barrier/least-weight");
+        assertThat(20 * Math.log10(1 + weight / 5)).isGreaterThan(3);
+        assertThat(20 * Math.log10(1 + weight / 8)).isCloseTo(3, within(0.3));
     }
 
     /** Values are rounded as the catalogue writes them: a mass per area to 0.05 kg/m², which is 1 % of the thinnest. */

@@ -3,6 +3,7 @@ package unthrum.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import unthrum.Scenarios;
@@ -16,6 +17,9 @@ class CaseTextTest {
 
     private static final PlannedPanel PANEL = Scenarios.plan("travelling-bicycle-workshop").panel("tunnel-front")
             .orElseThrow();
+
+    private static final Set<String> COMPARING =
+            Set.of("tell/alike", "tell/alike-part", "worth/kilogram", "worth/money", "worth/panel");
 
     private static String text(Optional<Layer> layer, boolean teach) {
         return CaseText.of(PANEL, layer, teach, Scenarios.KNOWLEDGE, 400, Style.PLAIN);
@@ -37,6 +41,23 @@ class CaseTextTest {
         assertThat(PANEL.advice().considered()).isNotEmpty().allSatisfy(c -> assertThat(text)
                 .containsPattern("\n  " + java.util.regex.Pattern.quote(c.material().material())
                         + " +(Chosen|Rejected|Inside|Fits)"));
+    }
+
+    @Test
+    @DisplayName("says once what was tried for each number it rests on that nobody published, and of no other number")
+    void tried() {
+        String text = text(Optional.empty(), false);
+        String told = text.substring(text.indexOf("Numbers that nobody published"));
+        assertThat(Scenarios.KNOWLEDGE.thresholds()).allSatisfy(t -> {
+            boolean looked = text.contains("threshold " + t.threshold() + " ") || COMPARING.contains(t.threshold());
+            String line = "\n  " + t.threshold() + " ";
+            if (looked && t.tried().isPresent()) {
+                assertThat(told.split(line, -1)).as(t.threshold()).hasSize(2);
+                assertThat(told).contains("; tried " + t.tried().orElseThrow() + ").\n");
+            } else {
+                assertThat(told).doesNotContain(line);
+            }
+        });
     }
 
     @Test
