@@ -19,7 +19,8 @@ public final class FloatedBarrier {
         double modulus = foam.springModulus().orElseThrow().si();
         double loss = knowledge.number("usual/foam-loss-factor");
         return switch (foam.cell()) {
-            case FIBRE -> Decoupler.fibre(depth, modulus);
+            case FIBRE -> depth < Decoupler.MEASURED_DEPTH ? Decoupler.felt(depth, modulus, foam.density())
+                    : Decoupler.fibre(depth, modulus);
             case OPEN -> Decoupler.openCell(depth, modulus, foam.density(), loss);
             case SOLID, CLOSED -> Decoupler.closedCell(depth, modulus, foam.density(), loss);
         };

@@ -42,6 +42,11 @@ final class Barriers {
         return BANDS.stream().map(band -> new Blocking(band, losses(band, resonance))).toList();
     }
 
+    /** Whether such walls were measured and compared, in every strip. */
+    boolean measured() {
+        return stacks.stream().allMatch(s -> sound.measured(s.layers()));
+    }
+
     /** The first resonance of the stiffest bay at its hardest edges, before or after: above it all bays are masses. */
     private static Estimate<Double> highestResonance(List<BayEffect> bays) {
         double highest = 0;

@@ -56,9 +56,10 @@ public final class EffectCalculator {
         BayResponse response = new BayResponse(knowledge, vehicle, panel);
         List<BayEffect> bays = panel.facts().all(Bay.class)
                 .map(b -> response.of(b, panel.facts().modes(b.place()).orElseThrow())).toList();
+        Barriers barriers = new Barriers(knowledge, panel);
         return new PanelEffect(panel.facts().panel(), account(panel).gains(panel.layup()), bays,
-                new Barriers(knowledge, panel).blocking(bays), new HeatEffects(knowledge, vehicle, panel).effect(),
-                mass(panel));
+                barriers.blocking(bays), new HeatEffects(knowledge, vehicle, panel).effect(), mass(panel),
+                barriers.measured());
     }
 
     private MassEffect mass(Treated panel) {

@@ -76,8 +76,10 @@ public final class WallSound {
 
         private static Curves computed(Partition wall) {
             DoubleLeaf floated = wall instanceof DoubleLeaf two ? two : null;
-            return new Curves(each(wall::passed), each(b -> floated == null ? 0 : floated.stuck(b)),
-                    each(b -> floated == null ? 1 : floated.carried(b)), each(wall::uncertainty));
+            List<Partition.Told> told = ThirdOctave.HEARD.stream().map(wall::told).toList();
+            return new Curves(told.stream().mapToDouble(Partition.Told::passed).toArray(),
+                    each(b -> floated == null ? 0 : floated.stuck(b)), each(b -> floated == null ? 1 : floated.carried(b)),
+                    told.stream().mapToDouble(Partition.Told::uncertainty).toArray());
         }
 
         private static double[] each(ToDoubleFunction<ThirdOctave> figure) {

@@ -25,4 +25,20 @@ record Complex(double re, double im) {
         double square = other.re * other.re + other.im * other.im;
         return new Complex((re * other.re + im * other.im) / square, (im * other.re - re * other.im) / square);
     }
+
+    /** The root in the right half plane. */
+    Complex root() {
+        double size = Math.hypot(re, im);
+        return new Complex(Math.sqrt((size + re) / 2), Math.copySign(Math.sqrt((size - re) / 2), im));
+    }
+
+    Complex tangent() {
+        double below = Math.cos(2 * re) + Math.cosh(2 * im);
+        return new Complex(Math.sin(2 * re) / below, Math.sinh(2 * im) / below);
+    }
+
+    /** Its size, squared. */
+    double square() {
+        return re * re + im * im;
+    }
 }

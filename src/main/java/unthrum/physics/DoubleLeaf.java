@@ -3,16 +3,20 @@ package unthrum.physics;
 /**
  * Two leaves with a spring between them: a skin, a decoupler and a heavy barrier.
  *
- * <p>What passes is what both leaves would pass stuck together, times 1/G + B. G is what the spring gains: under fibre
+ * <p>What passes is what both leaves would pass stuck together, times 1/G + B. G is what the spring gains: over a deep fill
  * |1 − g·x²/(1+iη)|² with x = f/f₀, η its loss factor and g = (1+(f/f_l)⁴)^(−1/4), f_l where standing waves across it
- * begin; on foam the waves across it are in it. B are the {@link Bridges}. Far below f₀ that is the mass law, near it less,
- * and above it the two leaves add up (Sharp; Fahy and Gardonio), until the ties cap it. The joint g is this project's own.
+ * begin; on foam and felt that of {@link FoamSpring}. B are the {@link Bridges}. Far below f₀ that is the mass law, near it
+ * less, and above it the two leaves add up (Sharp; Fahy and Gardonio), until the ties cap it. The joint g is this project's
+ * own.
  *
  * <p>Filled with fibre: held against 81 published octave values of 13 walls with 45 to 240 mm between leaves of 8 to
- * 90 kg/m² (table in the tests), mean error −0.4 dB, root mean square 5.2 dB. On foam no published digits were found:
- * there it is held against a transfer-matrix solution (in the tests), within 3 dB for the same foam; see
- * {@link #springUncertainty}.
+ * 90 kg/m² (table in the tests), mean error −0.4 dB, root mean square 5.2 dB. On foam and felt no published digits were
+ * found, and how stiff a foam is nobody prints closer than half to twice. So in a band the middle is told between what
+ * passes on foam from half to twice as stiff; it is held against a transfer-matrix solution with such foams (in the
+ * tests), see {@link #springUncertainty}.
  *
+ * @param skin    with half of what lies between
+ * @param barrier the same
  * @param bridges what ties the leaves together
  */
 public record DoubleLeaf(Leaf skin, Leaf barrier, Decoupler decoupler, Bridges bridges) implements Partition {
@@ -20,8 +24,24 @@ public record DoubleLeaf(Leaf skin, Leaf barrier, Decoupler decoupler, Bridges b
     /** How much of each leaf's own loss at coincidence is seen through both: the best fit to measured double leaves. */
     private static final double COINCIDENCE = 0.43;
 
-    /** The shallowest fibre that was measured between two leaves, m. */
-    private static final double MEASURED_DEPTH = 0.045;
+    /** From where a frequency is around the resonance, and from where above it, as a ratio. */
+    static final double AROUND = 0.7;
+    static final double ABOVE = 1.4;
+
+    /** How stiff foam may be, of what is told. */
+    private static final double[] STIFFNESS = {0.5, 0.71, 1, 1.41, 2};
+
+    /** What passes by a spring that is not known closer, in shares of the power. */
+    private record Passed(double least, double most) {
+        double middle() {
+            return Math.sqrt(least * most);
+        }
+
+        /** Either way from the middle, dB. */
+        double reach() {
+            return 5 * Math.log10(most / least);
+        }
+    }
 
     /** Mass-spring-mass resonance f₀ = (1/2π)·√(s(m₁+m₂)/(m₁m₂)), Hz. Hopkins, Sound Insulation, section 4.3.5. */
     public double resonance() {
@@ -30,15 +50,37 @@ public record DoubleLeaf(Leaf skin, Leaf barrier, Decoupler decoupler, Bridges b
         return Math.sqrt(decoupler.stiffness() * (m1 + m2) / (m1 * m2)) / (2 * Math.PI);
     }
 
+    /** With the spring exactly as stiff as told. */
     @Override
     public double passed(double frequency) {
-        return Math.min(1, stuck(frequency) * (1 / springGain(frequency) + bridges.passed(skin, barrier)));
+        double spring = decoupler.fill() ? filled(frequency) : spring(1).passed(frequency);
+        return Math.min(1, stuck(frequency) * (spring + bridges.passed(skin, barrier)));
+    }
+
+    @Override
+    public double passed(ThirdOctave band) {
+        return told(band).passed();
+    }
+
+    @Override
+    public double uncertainty(ThirdOctave band) {
+        return told(band).uncertainty();
     }
 
     /** The mass changes slowly over a band, the spring does not. */
     @Override
-    public double passed(ThirdOctave band) {
-        return Math.min(1, stuck(band) * (Samples.mean(band, f -> 1 / springGain(f)) + bridges.passed(skin, barrier)));
+    public Told told(ThirdOctave band) {
+        double mass = skin.surfaceMass() + barrier.surfaceMass();
+        if (decoupler.fill()) {
+            return new Told(tied(band, Samples.mean(band, this::filled)), filled(band.centre(), mass));
+        }
+        Passed springs = springs(band);
+        return new Told(tied(band, springs.middle()),
+                Math.hypot(Leaf.limp(mass).uncertainty(band), springUncertainty(band, springs)));
+    }
+
+    private double tied(ThirdOctave band, double spring) {
+        return Math.min(1, stuck(band) * (spring + bridges.passed(skin, barrier)));
     }
 
     /** What would pass in a band if both leaves were stuck together. */
@@ -52,38 +94,28 @@ public record DoubleLeaf(Leaf skin, Leaf barrier, Decoupler decoupler, Bridges b
         return cost == 0 ? together : together * Math.pow(10, COINCIDENCE * cost / 10);
     }
 
-    /** By how much less passes than through both leaves stuck together, below one near the resonance. */
-    private double springGain(double frequency) {
-        return decoupler.fibre() ? filledGain(frequency) : foamGain(frequency);
+    private FoamSpring spring(double stiffer) {
+        return new FoamSpring(decoupler.stiffer(stiffer), skin.surfaceMass(), barrier.surfaceMass(), skin.air());
     }
 
-    /** |1 − g·x²/(1+iη)|². */
-    private double filledGain(double frequency) {
+    private Passed springs(ThirdOctave band) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        for (double stiffer : STIFFNESS) {
+            double passed = spring(stiffer).passed(band);
+            least = Math.min(least, passed);
+            most = Math.max(most, passed);
+        }
+        return new Passed(least, most);
+    }
+
+    /** 1/|1 − g·x²/(1+iη)|². */
+    private double filled(double frequency) {
         double loss = decoupler.lossFactor();
         double standing = frequency / decoupler.limit();
         double x = frequency / resonance();
         double moved = x * x / Math.sqrt(Math.sqrt(1 + standing * standing * standing * standing));
-        return ((1 - moved) * (1 - moved) + loss * loss) / (1 + loss * loss);
-    }
-
-    /**
-     * |cos y − (μ/m) y sin y|², y = ωd/v·(1 − iη/2) the waves across the foam, m its mass and μ = m₁m₂/(m₁+m₂): for
-     * small y that is |1 − x²/(1+iη)|² too.
-     */
-    private double foamGain(double frequency) {
-        double m1 = skin.surfaceMass();
-        double m2 = barrier.surfaceMass();
-        double across = frequency / decoupler.limit();
-        double lost = across * decoupler.lossFactor() / 2;
-        double heavy = m1 * m2 / ((m1 + m2) * decoupler.mass());
-        double growth = Math.exp(lost);
-        double even = (growth + 1 / growth) / 2;
-        double odd = (growth - 1 / growth) / 2;
-        double sine = Math.sin(across);
-        double cosine = Math.cos(across);
-        double real = cosine * even - heavy * (across * sine * even - lost * cosine * odd);
-        double imaginary = sine * odd + heavy * (across * cosine * odd + lost * sine * even);
-        return real * real + imaginary * imaginary;
+        return (1 + loss * loss) / ((1 - moved) * (1 - moved) + loss * loss);
     }
 
     /**
@@ -102,13 +134,6 @@ public record DoubleLeaf(Leaf skin, Leaf barrier, Decoupler decoupler, Bridges b
         return Samples.mean(band, this::carried);
     }
 
-    @Override
-    public double uncertainty(ThirdOctave band) {
-        double mass = skin.surfaceMass() + barrier.surfaceMass();
-        return decoupler.fibre() ? filled(band.centre(), mass)
-                : Math.hypot(Leaf.limp(mass).uncertainty(band), springUncertainty(band.centre() / resonance()));
-    }
-
     /** By octaves up to 125 Hz, 500 Hz, 2 kHz and above, and by mass, as those 81 values show. */
     private static double filled(double frequency, double mass) {
         boolean light = mass < 30;
@@ -125,21 +150,24 @@ public record DoubleLeaf(Leaf skin, Leaf barrier, Decoupler decoupler, Bridges b
     }
 
     /**
-     * How far the spring of foam may change that, dB, by frequency over resonance: what the transfer-matrix solution
-     * shows where the foam is half, as and twice as stiff as told.
+     * How far the spring of foam may change that, dB: the way from the middle to foam half or twice as stiff, and what the
+     * transfer-matrix solution shows besides below, around and above the resonance.
      */
-    double springUncertainty(double ratio) {
-        if (ratio < 0.4) {
-            return 1.4;
+    double springUncertainty(ThirdOctave band) {
+        return springUncertainty(band, springs(band));
+    }
+
+    private double springUncertainty(ThirdOctave band, Passed springs) {
+        double reach = springs.reach();
+        double ratio = band.centre() / resonance();
+        if (ratio < AROUND) {
+            return reach + 0.2;
         }
-        if (ratio < 0.7) {
-            return 4.2;
-        }
-        return ratio >= 1.4 && ratio < 3 ? 8.2 : 7;
+        return ratio < ABOVE ? 0.85 * reach + 1.5 : 0.9 * reach + 1.3;
     }
 
     @Override
     public boolean measured() {
-        return decoupler.fibre() && decoupler.depth() >= MEASURED_DEPTH;
+        return decoupler.fill() && decoupler.depth() >= Decoupler.MEASURED_DEPTH;
     }
 }

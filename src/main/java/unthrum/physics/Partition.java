@@ -15,6 +15,19 @@ public sealed interface Partition permits Leaf, DoubleLeaf {
      */
     double uncertainty(ThirdOctave band);
 
+    /**
+     * Both at once.
+     *
+     * @param passed      share of the power in a third octave
+     * @param uncertainty dB either way
+     */
+    record Told(double passed, double uncertainty) {
+    }
+
+    default Told told(ThirdOctave band) {
+        return new Told(passed(band), uncertainty(band));
+    }
+
     /** Whether the formula was held against published measurements of such walls. */
     boolean measured();
 

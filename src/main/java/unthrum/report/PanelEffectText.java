@@ -35,6 +35,9 @@ final class PanelEffectText {
             lines.add(blocking());
             floated(lines);
         }
+        if (!effect.wallMeasured()) {
+            lines.add("What a barrier on foam or felt does to sound is computed, not measured.");
+        }
         flow("Heat coming in", effect.heat().summer(), lines);
         flow("Heat lost in winter", effect.heat().winter(), lines);
         effect.heat().atPeak().stream().min(Comparator.comparingDouble(Heated::margin)).ifPresent(h -> lines.add(hot(h)));
@@ -85,7 +88,7 @@ final class PanelEffectText {
                 + (outside.isEmpty() ? "" : "; " + English.and(outside) + " outside the formula's range") + ".";
     }
 
-    /** Where a floated barrier holds back less than bare metal or than laid direct, and that nobody measured it. */
+    /** Where a floated barrier holds back less than bare metal or than laid direct. */
     private void floated(List<String> lines) {
         List<Blocking> floated = effect.blocking().stream()
                 .filter(b -> b.losses().isWithin() && b.losses().value().floated().isPresent()).toList();
@@ -102,9 +105,6 @@ final class PanelEffectText {
                     + Dimension.FREQUENCY.show(floated.get(0).losses().value().floated().get().resonance())
                     + ", so the panel holds back less than with the barrier laid direct: " + English.and(lost)
                     + (worse.isEmpty() ? "." : "; and less than bare metal: " + English.and(worse) + "."));
-        }
-        if (floated.stream().anyMatch(b -> !b.losses().value().floated().get().measured())) {
-            lines.add("The figures of a barrier on foam or felt are computed, not measured.");
         }
     }
 

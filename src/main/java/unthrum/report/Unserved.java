@@ -125,7 +125,7 @@ final class Unserved {
         Scored floated = ladder.decoupledBarrier().get();
         Scored direct = ladder.barrierLaidDirect().orElse(advice.best());
         return Optional.of("Laid straight on the skin the barrier takes " + GainWords.share(direct.gain()) + " "
-                + GainWords.ALL + ", floated on foam " + GainWords.share(floated.gain()) + ".");
+                + GainWords.ALL + ", floated on foam " + GainWords.share(floated.gain()) + " (computed, not measured).");
     }
 
     private String noBarrier(Ladder ladder) {

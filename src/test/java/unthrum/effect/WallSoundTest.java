@@ -72,11 +72,11 @@ class WallSoundTest {
     class Floated {
         private static final String[] FLOATED = {"pe-foam-6", "vinyl-barrier-2"};
 
-        /** Skin, foam and barrier: 623 Hz; the finding that began this: 8 to 12 dB less than bare metal near there. */
+        /** Skin, foam and barrier: 623 Hz on foam as told, 440 to 880 Hz on foam half to twice as stiff. */
         @Test
         @DisplayName("passes more than bare metal near the resonance, as much as laid direct far below, less above")
         void curve() {
-            assertThat(loss("plain", ThirdOctave.HZ_630, FLOATED)).isLessThan(loss("plain", ThirdOctave.HZ_630) - 6);
+            assertThat(loss("plain", ThirdOctave.HZ_630, FLOATED)).isLessThan(loss("plain", ThirdOctave.HZ_630) - 2);
             assertThat(loss("plain", ThirdOctave.HZ_100, FLOATED))
                     .isCloseTo(loss("plain", ThirdOctave.HZ_100, "vinyl-barrier-2"), offset(0.6));
             assertThat(loss("plain", ThirdOctave.HZ_1600, FLOATED))

@@ -98,9 +98,9 @@ class BarrierPropertiesTest {
     @Property
     @Label("a floating barrier has no steps: one per mille in frequency is less than a quarter of a decibel")
     void smooth(@ForAll @DoubleRange(min = 0.003, max = 0.06) @Scale(4) double depth,
-            @ForAll @DoubleRange(min = 20, max = 15000) double frequency) {
+            @ForAll @DoubleRange(min = 20, max = 6000) double frequency) {
         DoubleLeaf wall = new DoubleLeaf(Leaf.stiff(6.28, 9.85, 0.01), Leaf.limp(4),
-                Decoupler.openCell(depth, 0, 30, 0.1), Bridges.NONE);
+                Decoupler.openCell(depth, 100e3, 30, 0.15), Bridges.NONE);
 
         assertThat(wall.transmissionLoss(frequency * 1.001) - wall.transmissionLoss(frequency)).isBetween(-0.25, 0.25);
     }

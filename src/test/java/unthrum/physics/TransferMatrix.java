@@ -5,14 +5,14 @@ package unthrum.physics;
  * wave and angle by angle, with nothing of {@link DoubleLeaf} in it. Plates after Kirchhoff with structural loss;
  * closed-cell foam as an elastic layer with its own mass and shear; open-cell foam by Biot's two waves across it (frame
  * and air, bonded to both plates, so that both move with them there). Sources: Allard and Atalla, Propagation of Sound
- * in Porous Media, chapters 6 and 11; Fahy and Gardonio. Common practice: angles up to 78°, shear only where the foam
- * shears between plates that move alike.
+ * in Porous Media, chapters 6 and 11; Fahy and Gardonio. Angles up to 80.1°, the field of {@link MassLaw}: which field a room
+ * has is in the error of single leaves. Common practice: shear only where the foam shears between plates that move alike.
  */
 final class TransferMatrix {
 
     private static final double DENSITY = 1.21;
     private static final double SPEED = 343;
-    private static final double STEEPEST = Math.toRadians(78);
+    private static final double STEEPEST = Math.toRadians(80.1);
     private static final int ANGLES = 16;
     /** Static pressure; air in fine pores moves isothermally. */
     private static final double PRESSURE = 101_325;

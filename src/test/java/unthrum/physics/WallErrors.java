@@ -20,6 +20,13 @@ final class WallErrors {
         all.add(new Error(of, computed - measured, stated));
     }
 
+    /** Only those of one kind. */
+    WallErrors of(String kind) {
+        WallErrors some = new WallErrors();
+        all.stream().filter(e -> e.of().equals(kind)).forEach(some.all::add);
+        return some;
+    }
+
     int count() {
         return all.size();
     }
