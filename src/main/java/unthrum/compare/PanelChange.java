@@ -40,6 +40,11 @@ public record PanelChange(PanelSide before, PanelSide after, List<FactChange> fa
         return isOutcome() || !facts.isEmpty() || !nowSaid.isEmpty() || !nowQuiet.isEmpty() || !effects.isEmpty();
     }
 
+    /** Whether on both sides the walls that the layers make were measured and compared; else their sound is computed only. */
+    public boolean wallsMeasured() {
+        return before.effect().wallMeasured() && after.effect().wallMeasured();
+    }
+
     /** More or less kg on it than before. */
     public double mass() {
         return after.layup().mass() - before.layup().mass();

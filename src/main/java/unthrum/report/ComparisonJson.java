@@ -53,7 +53,8 @@ public final class ComparisonJson {
     private Map<String, Object> outcome(PanelSide panel) {
         return Json.object("verdict", panel.verdict().map(Words::of), "layup", PanelJson.layup(panel.layup()),
                 "price", JsonValues.money(panel.layup().price(), currency),
-                "leftOut", panel.leftOut().stream().map(PanelJson::leftOut).toList());
+                "leftOut", panel.leftOut().stream().map(PanelJson::leftOut).toList(),
+                "wallMeasured", panel.effect().wallMeasured());
     }
 
     private Map<String, Object> changed(PanelChange c) {

@@ -1,5 +1,6 @@
 package unthrum.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import unthrum.compare.Comparison;
 import unthrum.compare.FactChange;
@@ -85,13 +86,21 @@ public final class ComparisonText {
                 + " [" + t.rule().id() + "]"));
         Told.of(change.nowQuiet().stream(), sentences).forEach(t -> entries.add("no longer",
                 English.sentence(t.clause()) + " [" + t.rule().id() + "]"));
-        new EffectChangeText(change.effects()).lines().forEach(line -> entries.add("effect", line));
+        effects(change).forEach(line -> entries.add("effect", line));
         if (!change.before().leftOut().equals(change.after().leftOut())) {
             entries.add("shared", "Mass, money and stock are shared out otherwise: left out before "
                     + leftOut(change.before()) + ", after " + leftOut(change.after()) + ".");
         }
         entries.print(page, 0, LABELS);
         page.blank();
+    }
+
+    private static List<String> effects(PanelChange change) {
+        List<String> lines = new ArrayList<>(new EffectChangeText(change.effects()).lines());
+        if (!lines.isEmpty() && !change.wallsMeasured()) {
+            lines.add(PanelEffectText.COMPUTED);
+        }
+        return lines;
     }
 
     private static String leftOut(PanelSide side) {
@@ -115,7 +124,7 @@ public final class ComparisonText {
             return English.and(facts);
         }
         return rules > 0 ? English.count(rules, "conclusion") + " otherwise"
-                : "the same layers, other effects. " + String.join(" ", new EffectChangeText(change.effects()).lines());
+                : "the same layers, other effects. " + String.join(" ", effects(change));
     }
 
     /** Effects that differ by less than is shown are no difference to read of. */

@@ -18,6 +18,8 @@ import unthrum.reading.Dimension;
 /** What the layers do to one panel, in a line for each kind of effect; what cannot be told says why. */
 final class PanelEffectText {
 
+    static final String COMPUTED = "What a barrier on foam or felt does to sound is computed, not measured.";
+
     private final PanelEffect effect;
     private final Sentences sentences;
 
@@ -36,7 +38,7 @@ final class PanelEffectText {
             floated(lines);
         }
         if (!effect.wallMeasured()) {
-            lines.add("What a barrier on foam or felt does to sound is computed, not measured.");
+            lines.add(COMPUTED);
         }
         flow("Heat coming in", effect.heat().summer(), lines);
         flow("Heat lost in winter", effect.heat().winter(), lines);
