@@ -3,6 +3,7 @@ package unthrum.derive;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import unthrum.facts.Fact;
 import unthrum.facts.Place;
@@ -25,10 +26,8 @@ public record PanelFacts(String panel, List<Fact> facts, Map<String, Assumed> as
     }
 
     /** The same panel as whoever reads but these kinds of fact sees it. */
-    @SafeVarargs
-    public final PanelFacts only(Class<? extends Fact>... kinds) {
-        return new PanelFacts(panel, facts.stream().filter(f -> Stream.of(kinds).anyMatch(k -> k.isInstance(f))).toList(),
-                Map.of(), modes);
+    public PanelFacts only(Set<Class<? extends Fact>> kinds) {
+        return new PanelFacts(panel, facts.stream().filter(f -> kinds.contains(f.getClass())).toList(), Map.of(), modes);
     }
 
     /** The one fact of a kind that every panel has. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import unthrum.derive.Climate;
 import unthrum.derive.HeatPath;
@@ -126,7 +127,7 @@ public final class HeatGain {
 
     /** What of a panel's facts it reads: the same of these, the same heat. */
     static PanelFacts read(PanelFacts facts) {
-        return facts.only(Panel.class, Room.class, Setting.class, Heat.class);
+        return facts.only(Set.of(Panel.class, Room.class, Setting.class, Heat.class));
     }
 
     private Optional<Climate> summer(Heat heat, Knowledge knowledge) {

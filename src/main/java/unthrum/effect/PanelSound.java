@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import unthrum.derive.PanelFacts;
 import unthrum.facts.Bay;
@@ -52,7 +53,7 @@ final class PanelSound {
 
     /** What of a panel's facts it reads: the same of these, the same sound. */
     static PanelFacts read(PanelFacts facts) {
-        return facts.only(Panel.class, Bay.class, Fixing.class, Heat.class);
+        return facts.only(Set.of(Panel.class, Bay.class, Fixing.class, Heat.class));
     }
 
     double shaken(double[] counts, Layup layup, Sureness how) {
