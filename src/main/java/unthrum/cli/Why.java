@@ -8,6 +8,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import unthrum.effect.Layup;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Catalogue;
 import unthrum.material.Layer;
@@ -81,14 +82,15 @@ final class Why implements Runnable {
         Catalogue catalogue = Catalogue.load();
         try (PanelTrial trial = new PanelTrial(new RuleEngine(knowledge), catalogue, survey)) {
             if (!edits.isEmpty()) {
-                whatIf(trial, entry, survey.limits().isPresent(), width);
+                whatIf(trial, entry, width);
                 return;
             }
-            if (!changes) {
-                theCase(new Planner(knowledge, catalogue).plan(survey), only, knowledge, width);
-            }
+            Optional<Plan> plan = changes ? Optional.empty()
+                    : Optional.of(new Planner(knowledge, catalogue).plan(survey));
+            plan.ifPresent(p -> theCase(p, only, knowledge, width));
             if (changes || !json) {
-                turned(Turned.of(trial, entry), only, survey.limits().isPresent(), knowledge, width);
+                turned(Turned.of(trial, entry), only, plan.map(p -> Surveys.panel(p, panel).advice().layup()), knowledge,
+                        width);
             }
         }
     }
@@ -102,21 +104,21 @@ final class Why implements Runnable {
         }
     }
 
-    private void turned(Turned turned, Optional<Layer> only, boolean scarce, Knowledge knowledge, int width) {
+    private void turned(Turned turned, Optional<Layer> only, Optional<Layup> planned, Knowledge knowledge, int width) {
         if (json) {
             surroundings.printUtf8(ChangesJson.of(turned, knowledge));
         } else {
-            surroundings.print(ChangesText.of(turned, only, teach, scarce, knowledge, width, look.style(surroundings)));
+            surroundings.print(ChangesText.of(turned, only, teach, planned, knowledge, width, look.style(surroundings)));
         }
     }
 
-    private void whatIf(PanelTrial trial, PanelEntry entry, boolean scarce, int width) {
+    private void whatIf(PanelTrial trial, PanelEntry entry, int width) {
         try {
             WhatIf whatIf = WhatIf.of(trial, entry, "--if", edits);
             if (json) {
                 surroundings.printUtf8(ChangesJson.of(whatIf));
             } else {
-                surroundings.print(WhatIfText.of(whatIf, scarce, width, look.style(surroundings)));
+                surroundings.print(WhatIfText.of(whatIf, width, look.style(surroundings)));
             }
         } catch (Problems e) {
             throw new WrongUse(e.first(Failures.ONE_SCREEN));

@@ -30,6 +30,11 @@ public record Proof(Standing standing, double served, double bound) {
         return bound <= served;
     }
 
+    /** How much more a plan could be worth at most, as a share of what the bare vehicle gives off. */
+    public double open() {
+        return Math.max(0, bound - served);
+    }
+
     /** How much better a plan could be at most, as a share of what this one serves; 0 when it is the best. */
     public double gap() {
         return isBest() || served == 0 ? 0 : Math.max(0, bound / served - 1);

@@ -119,6 +119,17 @@ final class Dampers {
         return Double.isNaN(gain) ? 0 : gain;
     }
 
+    /** What the trade's weights count on the bays that a sheet lies on. */
+    double trade(Laid sheet) {
+        double trade = 0;
+        List<WeighedWant> wants = candidates.wanted().getOrDefault(Layer.DAMPING, List.of());
+        for (Patch patch : sheet.patches()) {
+            trade += wants.stream().filter(w -> w.place().equals(patch.place())).findFirst()
+                    .map(w -> worth.trade(candidates.bay(patch.place()), w)).orElse(0.0);
+        }
+        return trade;
+    }
+
     /** More than a sheet under the cover can be worth. */
     double most(Layup cover, Laid sheet) {
         double most = 0;

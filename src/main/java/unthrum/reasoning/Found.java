@@ -44,6 +44,11 @@ final class Found {
         return search.best();
     }
 
+    /** What is laid, with its figures. */
+    Scored laid() {
+        return search.scored(laid);
+    }
+
     Optional<Scored> slight() {
         return search.slight();
     }

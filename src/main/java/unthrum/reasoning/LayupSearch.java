@@ -215,6 +215,21 @@ final class LayupSearch {
         return best;
     }
 
+    /** Any layup of these materials, with its figures by the same account. */
+    Scored scored(Layup layup) {
+        if (layup.equals(best.layup())) {
+            return best;
+        }
+        double gain = account.gain(layup);
+        double trade = 0;
+        double cost = 0;
+        for (Laid laid : layup.layers()) {
+            trade += laid.layer() == Layer.DAMPING ? dampers.trade(laid) : worth.trade(laid);
+            cost += worth.cost(laid) + alike * candidates.unloved(laid.material());
+        }
+        return new Scored(layup, gain, trade, gain + trade - cost);
+    }
+
     /** Where nothing is laid: the layup that would gain most, and how little that is. */
     Optional<Scored> slight() {
         if (!best.layup().isEmpty()) {

@@ -53,6 +53,16 @@ public record PanelAdvice(Verdict verdict, Layup layup, List<Closing> closings, 
         return found.best();
     }
 
+    /** What the panel gets, with its figures; on a held panel what it would get. */
+    public Scored laid() {
+        return found.laid();
+    }
+
+    /** Whether the whole job decided otherwise than the panel by itself. */
+    public boolean isOfTheJob() {
+        return !laid().layup().equals(best().layup());
+    }
+
     /** Where nothing is laid though it may be: the layup that would gain most. */
     public Optional<Scored> slight() {
         return verdict == Verdict.HOLD ? Optional.empty() : found.slight();

@@ -170,6 +170,9 @@ public final class CaseText {
             return;
         }
         heading("Materials compared");
+        if (advice.isOfTheJob()) {
+            page.paragraph(INDENT, GainWords.ofTheJob(advice));
+        }
         Entries entries = new Entries();
         for (Considered candidate : all) {
             entries.add(candidate.material().material(), fate(candidate));
@@ -183,7 +186,7 @@ public final class CaseText {
             return leftOut.why(candidate.material()).map(why -> "Chosen, and left out " + why + ".").orElse("Chosen.");
         }
         if (candidate.rejectedBy().isEmpty()) {
-            return candidate.best().map(s -> "Inside the limits. " + GainWords.why(s, advice.best()))
+            return candidate.best().map(s -> "Inside the limits. " + GainWords.why(s, advice))
                     .orElse("Fits only with a companion that does not.");
         }
         List<String> limits = new ArrayList<>();

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import unthrum.effect.Layup;
 import unthrum.knowledge.Knowledge;
 import unthrum.material.Layer;
 import unthrum.reading.Words;
@@ -22,7 +23,7 @@ import unthrum.reasoning.change.WhyNot;
 /** What a panel does not get and why, what would change it, and how sure its verdict is. */
 public final class ChangesText {
 
-    static final String BY_ITSELF = "Below, the panel is judged by itself, as if money and mass were plenty.";
+    static final String BY_ITSELF = "Below, the panel is judged by itself, as if packs, money and mass were plenty.";
 
     private static final int INDENT = 2;
     private static final Map<Use, String> TITLES = Map.of(
@@ -47,20 +48,28 @@ public final class ChangesText {
 
     /**
      * @param only   show what concerns this layer; everything when absent
-     * @param scarce whether the survey bounds money or mass, which is shared over the whole vehicle
+     * @param planned what the plan for the whole vehicle lays on the panel, if it was made
      */
-    public static String of(Turned turned, Optional<Layer> only, boolean full, boolean scarce, Knowledge knowledge,
-                            int width, Style style) {
+    public static String of(Turned turned, Optional<Layer> only, boolean full, Optional<Layup> planned,
+                            Knowledge knowledge, int width, Style style) {
         Page page = new Page(width, style);
-        if (scarce) {
+        Layup own = turned.advice().layup();
+        if (!planned.equals(Optional.of(own))) {
             page.blank();
-            page.paragraph(0, BY_ITSELF);
+            page.paragraph(0, BY_ITSELF + (planned.isEmpty() ? "" : " Then it gets "
+                    + (own.isEmpty() ? "nothing" : LayupWords.names(own)) + "."));
         }
         ChangesText text = new ChangesText(turned.advice(), only, page);
-        text.whyNot(turned.whyNots(), full, knowledge);
+        text.whyNot(turned.whyNots().stream().filter(a -> planned.isEmpty() || !lies(planned.get(), a)).toList(), full,
+                knowledge);
         text.changes(turned.changes());
         text.confidence(turned.confidence());
         return page.toString();
+    }
+
+    private static boolean lies(Layup planned, WhyNot answer) {
+        return planned.of(answer.layer()).stream().flatMap(laid -> laid.patches().stream())
+                .anyMatch(patch -> patch.place().equals(answer.place()));
     }
 
     private void whyNot(List<WhyNot> answers, boolean full, Knowledge knowledge) {

@@ -19,6 +19,9 @@ public final class DoubtText {
         Page page = new Page(width, style);
         page.title(survey + ": " + (doubts.isEmpty() ? "no panel is doubtful"
                 : English.count(doubts.size(), "panel") + " worth a second look"));
+        if (!doubts.isEmpty()) {
+            page.paragraph(0, ChangesText.BY_ITSELF.replace("the panel", "each panel"));
+        }
         for (Doubt doubt : doubts) {
             page.blank();
             page.title(doubt.advice().name() + ": " + Words.of(doubt.advice().verdict()));

@@ -3,6 +3,7 @@ package unthrum.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import unthrum.effect.AimGain;
 import unthrum.effect.AimGain.DrierFaces;
 import unthrum.effect.AimGain.Gain;
@@ -38,6 +39,7 @@ final class EffectText {
         for (AimGain aim : effect.gains()) {
             told(aim).forEach(line -> entries.add(Words.of(aim.aim()), line));
         }
+        together().ifPresent(line -> entries.add("together", line));
         effect.next().stream().limit(FEW).forEach(n -> entries.add("next", English.capital(Words.of(n.aim())) + ": "
                 + n.panel() + " now gives " + Amounts.share(n.share()) + " of what is left"
                 + (n.treated() ? "" : ", and it is bare") + "."));
@@ -49,6 +51,17 @@ final class EffectText {
         page.paragraph(0, "Computed for the surveyed panels alone; what comes another way stays, so none of this is a "
                 + "level in the cabin. Measure before and after.");
         page.blank();
+    }
+
+    /** All aims in one figure, and what each counts in it. */
+    private Optional<String> together() {
+        List<AimGain> counted = effect.gains().stream().filter(g -> g.taken().isWithin() && g.weight() > 0).toList();
+        if (counted.size() < 2) {
+            return Optional.empty();
+        }
+        double taken = counted.stream().mapToDouble(g -> g.weight() * g.taken().value().about()).sum();
+        return Optional.of(GainWords.share(taken) + " " + GainWords.ALL + ": " + English.and(counted.stream()
+                .map(g -> Words.of(g.aim()) + " counts " + Amounts.share(g.weight())).toList()) + ".");
     }
 
     private static List<String> told(AimGain aim) {

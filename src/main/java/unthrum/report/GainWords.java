@@ -14,45 +14,82 @@ final class GainWords {
     /** Everything that the client wants to be rid of, in the bare vehicle. */
     static final String ALL = "of what the client wants rid of";
 
+    /** Fewer per cent read as nothing. */
+    private static final double LEAST_PERCENT = 0.0005;
+
     /** Below this gains read alike, as they are printed. */
     private static final double PRINTED = 0.0005;
 
     private GainWords() {
     }
 
-    /** '3.1 %', '0.04 %'. */
+    /** '3.1 %', '0.04 %', '0.005 %'; what rounds to nothing reads as nothing. */
     static String share(double share) {
         double percent = 100 * share;
         double size = Math.abs(percent);
-        return String.format(Locale.ROOT, size >= 0.095 || size == 0 ? "%.1f %%" : "%.2f %%",
-                percent + 0.0);
+        if (size < LEAST_PERCENT) {
+            return "0 %";
+        }
+        return String.format(Locale.ROOT, size >= 0.095 ? "%.1f %%" : size >= 0.0095 ? "%.2f %%" : "%.3f %%", percent);
     }
 
-    /** 'Butyl-2 takes 1.2 % of what the client wants rid of, butyl-3 1.9 %.' */
+    /** 'Butyl-2 takes 1.2 % of what the client wants rid of; what is laid takes 1.9 %.' */
+    static String why(Scored with, PanelAdvice advice) {
+        return English.capital(clause(with, advice.laid(), advice.isOfTheJob()));
+    }
+
+    /** Of a panel judged by itself. */
     static String why(Scored with, Scored chosen) {
-        return English.capital(clause(with, chosen));
+        return English.capital(clause(with, chosen, false));
     }
 
-    /** The same within a sentence. */
-    static String clause(Scored with, Scored chosen) {
+    /**
+     * The same within a sentence.
+     *
+     * @param ofTheJob whether the whole job decided what is laid, and not the panel by itself
+     */
+    static String clause(Scored with, Scored laid, boolean ofTheJob) {
         boolean many = with.layup().layers().size() > 1;
-        String takes = LayupWords.names(with.layup()) + (many ? " together take " : " takes ");
-        double less = chosen.gain() - with.gain();
-        if (chosen.layup().isEmpty()) {
+        String names = LayupWords.names(with.layup());
+        if (with.gain() < -LEAST_PERCENT / 100) {
+            return names + (many ? " together" : "") + " would make it " + share(-with.gain()) + " worse.";
+        }
+        if (Math.abs(with.gain()) < LEAST_PERCENT / 100 && with.trade() < PRINTED) {
+            return names + (many ? " together" : "") + " would bring nothing.";
+        }
+        String takes = names + (many ? " together take " : " takes ");
+        if (laid.layup().isEmpty()) {
             return takes + share(with.gain()) + " " + ALL + ", not worth " + costs(with.layup()) + ".";
         }
+        return takes + against(with, laid, ofTheJob, many);
+    }
+
+    /** Why what takes so much is not taken: the first figure in which it is worse, and by how much. */
+    private static String against(Scored with, Scored laid, boolean ofTheJob, boolean many) {
+        double less = laid.gain() - with.gain();
         if (less > PRINTED) {
-            return takes + share(with.gain()) + " " + ALL + ", " + LayupWords.names(chosen.layup()) + " "
-                    + share(chosen.gain()) + ".";
+            return share(with.gain()) + " " + ALL + "; what is laid takes " + share(laid.gain()) + ".";
         }
-        if (chosen.trade() - with.trade() > PRINTED) {
-            return takes + "as much away, but " + (many ? "leave" : "leaves")
-                    + " out what the trade asks for without a formula.";
+        String much = less < -PRINTED ? share(with.gain()) + " " + ALL + " against " + share(laid.gain())
+                : "as much away as what is laid";
+        if (laid.trade() - with.trade() > PRINTED) {
+            return much + ", but " + (many ? "leave" : "leaves") + " out what the trade asks for without a formula.";
         }
-        String dearer = dearer(with.layup(), chosen.layup());
-        return takes + (less < -PRINTED ? share(with.gain()) + " " + ALL + " against " + share(chosen.gain())
-                : "as much away") + (dearer.isEmpty() ? ", and no weight, price or thickness parts the two."
-                : ", but " + (many ? "are " : "is ") + dearer + ".");
+        String dearer = dearer(with.layup(), laid.layup());
+        if (!dearer.isEmpty()) {
+            return much + ", but " + (many ? "are " : "is ") + dearer + ".";
+        }
+        return much + (ofTheJob ? ", but the whole job's packs and limits decided otherwise." : "; there is nothing between them.");
+    }
+
+    /** What the panel would get if nothing had to be shared, and what it gets. */
+    static String ofTheJob(PanelAdvice advice) {
+        return "By itself this panel would get " + gains(advice.best()) + ". With the job's packs and limits shared out it gets "
+                + gains(advice.laid()) + ".";
+    }
+
+    private static String gains(Scored scored) {
+        return scored.layup().isEmpty() ? "nothing" : LayupWords.names(scored.layup()) + " (" + share(scored.gain()) + " " + ALL + ")";
     }
 
     /** Why a panel stays bare though something may be laid: 'Not worth it: butyl-2 would take 0.01 % of …'. */

@@ -2,6 +2,7 @@ package unthrum.report;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import unthrum.effect.VehicleEffect;
 import unthrum.material.Layer;
 import unthrum.plan.Plan;
 import unthrum.plan.Proof;
@@ -26,11 +27,13 @@ final class SharingText {
 
     private final Shares shares;
     private final String currency;
+    private final VehicleEffect.Least least;
     private final PlaceNames names = PlaceNames.anywhere();
 
     SharingText(Plan plan) {
         this.shares = plan.shares();
         this.currency = plan.totals().currency();
+        this.least = plan.effects().vehicle().least();
     }
 
     void print(Page page) {
@@ -47,7 +50,11 @@ final class SharingText {
                     wanting.stream().limit(SHORT_ROWS).map(this::row).toList());
         }
         page.paragraph(0, served(wanting.size()));
-        shares.nextPacks().stream().limit(FEW).forEach(pack -> page.bullet(0, nextPack(pack)));
+        List<NextPack> worth = shares.nextPacks().stream().filter(this::isWorthIt).toList();
+        worth.stream().limit(FEW).forEach(pack -> page.bullet(0, nextPack(pack)));
+        if (worth.isEmpty() && !shares.nextPacks().isEmpty()) {
+            page.paragraph(0, "No further pack is worth its money. " + nextPack(shares.nextPacks().get(0)));
+        }
         List<LeftOver> left = shares.leftOvers().stream().filter(SharingText::isWorthKeeping).toList();
         if (!left.isEmpty()) {
             page.paragraph(0, "Left over: " + English.and(left.stream().map(this::leftOver).toList()) + ".");
@@ -58,7 +65,9 @@ final class SharingText {
     static String proof(Proof proof) {
         return switch (proof.standing()) {
             case NOTHING_SHORT -> throw new IllegalStateException("nothing is shared");
-            case PROVED_BEST -> "No other way of sharing brings more: proved.";
+            case PROVED_BEST -> proof.isMost() ? "No other way of sharing brings more: proved."
+                    : "No other way of sharing would take more than another " + GainWords.share(proof.open()) + " "
+                            + GainWords.ALL + ": proved.";
             case BEST_FOUND -> proof.isMost()
                     ? "No other way of sharing brings more: proved. One that brings as much may cost or weigh less; "
                             + "the time given was up before all were tried."
@@ -90,8 +99,12 @@ final class SharingText {
 
     private String nextPack(NextPack pack) {
         return "One more pack of " + pack.material().material() + " (" + Amounts.money(pack.price(), currency)
-                + ") would take " + Amounts.share(pack.brings()) + " more of what the bare vehicle gives off, first on "
+                + ") would take " + GainWords.share(pack.brings()) + " more " + GainWords.ALL + ", first on "
                 + names.of(pack.places().get(0)) + ".";
+    }
+
+    private boolean isWorthIt(NextPack pack) {
+        return pack.brings() >= pack.price() * least.money();
     }
 
     private static boolean isWorthKeeping(LeftOver left) {

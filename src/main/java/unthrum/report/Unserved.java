@@ -93,7 +93,7 @@ final class Unserved {
         }
         if (!against.outdone().isEmpty()) {
             Scored next = against.outdone().get(0).best().orElseThrow();
-            told.add((told.isEmpty() ? English.capital(wanted(wants)) + ": " : "") + GainWords.why(next, advice.best()));
+            told.add((told.isEmpty() ? English.capital(wanted(wants)) + ": " : "") + GainWords.why(next, advice));
         } else if (told.isEmpty()) {
             told.add(lead + "none in the catalogue goes together with the rest inside the limits.");
         }
@@ -122,10 +122,12 @@ final class Unserved {
                     : "No foam may lie under the barrier") + ", so the barrier " + (laid ? "lies" : "would lie")
                     + " straight on the skin.");
         }
-        Scored floated = ladder.decoupledBarrier().get();
-        Scored direct = ladder.barrierLaidDirect().orElse(advice.best());
-        return Optional.of("Laid straight on the skin the barrier takes " + GainWords.share(direct.gain()) + " "
-                + GainWords.ALL + ", floated on foam " + GainWords.share(floated.gain()) + " (computed, not measured).");
+        return Optional.of("On foam the best would be " + floated(ladder.decoupledBarrier().get()));
+    }
+
+    private String floated(Scored floated) {
+        return LayupWords.names(floated.layup()) + ": " + GainWords.share(floated.gain()) + " " + GainWords.ALL
+                + " (computed, not measured); what is laid takes " + GainWords.share(advice.laid().gain()) + ".";
     }
 
     private String noBarrier(Ladder ladder) {
@@ -133,7 +135,7 @@ final class Unserved {
             return "So no barrier lies here: what comes through the air stays.";
         }
         Optional<Scored> direct = ladder.barrierLaidDirect();
-        return direct.isPresent() ? "A barrier would fit" + room(ladder) + ", but " + GainWords.clause(direct.get(), advice.best())
+        return direct.isPresent() ? "A barrier would fit" + room(ladder) + ", but " + GainWords.clause(direct.get(), advice.laid(), advice.isOfTheJob())
                 : "No barrier fits" + room(ladder) + ", on foam or laid direct: what comes through the air stays.";
     }
 

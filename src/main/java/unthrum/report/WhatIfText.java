@@ -23,13 +23,10 @@ public final class WhatIfText {
         this.changed = new Sentences(PlaceNames.on(whatIf.changed().panel().facts()));
     }
 
-    /** @param scarce whether the survey bounds money or mass, which is shared over the whole vehicle */
-    public static String of(WhatIf whatIf, boolean scarce, int width, Style style) {
+    public static String of(WhatIf whatIf, int width, Style style) {
         Page page = new Page(width, style);
-        if (scarce) {
-            page.paragraph(0, ChangesText.BY_ITSELF);
-            page.blank();
-        }
+        page.paragraph(0, ChangesText.BY_ITSELF);
+        page.blank();
         new WhatIfText(whatIf, page).print();
         return page.toString();
     }

@@ -42,7 +42,7 @@ class ChangesTextTest {
         try (PanelTrial trial = new PanelTrial(ENGINE, CATALOGUE, survey)) {
             for (PanelEntry panel : survey.panels().subList(0, Math.min(8, survey.panels().size()))) {
                 Turned turned = Turned.of(trial, panel);
-                String text = ChangesText.of(turned, Optional.empty(), true, false, KNOWLEDGE, WIDTH, PLAIN);
+                String text = ChangesText.of(turned, Optional.empty(), true, Optional.empty(), KNOWLEDGE, WIDTH, PLAIN);
                 readable(text);
                 assertThat(text).contains("Why not", "What would change it", "How sure it is");
                 new ObjectMapper().readTree(ChangesJson.of(turned, KNOWLEDGE));
@@ -67,12 +67,12 @@ class ChangesTextTest {
         PanelEntry roof = survey.panels().stream().filter(p -> p.panel().equals("roof-middle")).findFirst().orElseThrow();
         try (PanelTrial trial = new PanelTrial(ENGINE, CATALOGUE, survey)) {
             WhatIf whatIf = WhatIf.of(trial, roof, "--if", List.of("clearance=9 mm"));
-            String text = WhatIfText.of(whatIf, false, WIDTH, PLAIN);
+            String text = WhatIfText.of(whatIf, WIDTH, PLAIN);
             readable(text);
             assertThat(text).contains("With 9 mm clearance instead of 24 mm.", "Today", "Then",
                     "the insulation falls away and the verdict", "No longer holds");
             assertThat(new ObjectMapper().readTree(ChangesJson.of(whatIf)).at("/turns/0/to/value").asInt()).isEqualTo(9);
-            assertThat(WhatIfText.of(WhatIf.of(trial, roof, "--if", List.of("clearance=24 mm")), false, WIDTH, PLAIN))
+            assertThat(WhatIfText.of(WhatIf.of(trial, roof, "--if", List.of("clearance=24 mm")), WIDTH, PLAIN))
                     .contains("So the panel gets the same.").doesNotContain("Holds then");
         }
     }
@@ -84,7 +84,7 @@ class ChangesTextTest {
         PanelEntry panel = RecordPath.of(PanelEntry.class, "behind").with(
                 RecordPath.of(PanelEntry.class, "reach").with(survey.panels().get(0), null), null);
         try (PanelTrial trial = new PanelTrial(ENGINE, CATALOGUE, survey)) {
-            String text = WhatIfText.of(WhatIf.of(trial, panel, "--if", List.of("reach=open", "behind=airbag")), false, WIDTH,
+            String text = WhatIfText.of(WhatIf.of(trial, panel, "--if", List.of("reach=open", "behind=airbag")), WIDTH,
                     PLAIN);
             assertThat(text).contains("- With the reach 'open', measured and no longer assumed.",
                     "- With 'airbag' on the list of what lies behind, which is not written down.");

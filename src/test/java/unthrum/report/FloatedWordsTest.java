@@ -72,8 +72,8 @@ class FloatedWordsTest {
     @DisplayName("where a plan holds a barrier laid direct against a floated one")
     void against() {
         List<String> told = Scenarios.names().stream().map(Scenarios::plan).flatMap(plan -> plan.panels().stream())
-                .flatMap(p -> notLaid(p).stream()).filter(line -> line.contains("floated on foam")).toList();
-        assertThat(told).isNotEmpty().allMatch(line -> line.endsWith("(computed, not measured)."));
+                .flatMap(p -> notLaid(p).stream()).filter(line -> line.contains("On foam the best would be")).toList();
+        assertThat(told).isNotEmpty().allMatch(line -> line.contains("(computed, not measured)"));
     }
 
     private static List<String> notLaid(PlannedPanel panel) {

@@ -14,6 +14,8 @@ class SharingTextTest {
     @ParameterizedTest(name = "{0}: {1} served of at most {2}")
     @CsvSource(delimiter = '|', value = {
         "PROVED_BEST | 40 | 40 | No other way of sharing brings more: proved.",
+        "PROVED_BEST | 0.4 | 0.405 | No other way of sharing would take more than another 0.5 % of what the client "
+            + "wants rid of: proved.",
         "BEST_FOUND  | 40 | 50 | The best found in the time given. Another way could bring up to 25 % more.",
         "BEST_FOUND  | 40 | 40 | No other way of sharing brings more: proved. One that brings as much "
             + "may cost or weigh less; the time given was up before all were tried.",
