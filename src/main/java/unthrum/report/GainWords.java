@@ -3,6 +3,7 @@ package unthrum.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import unthrum.effect.Layup;
 import unthrum.material.Layer;
 import unthrum.reasoning.PanelAdvice;
@@ -80,6 +81,13 @@ final class GainWords {
             return much + ", but " + (many ? "are " : "is ") + dearer + ".";
         }
         return much + (ofTheJob ? ", but the whole job's packs and limits decided otherwise." : "; there is nothing between them.");
+    }
+
+    /** Where no formula tells a gain: what the trade's weights count for it. */
+    static Optional<String> trade(PanelAdvice advice) {
+        double trade = advice.laid().trade();
+        return trade < PRINTED ? Optional.empty()
+                : Optional.of("Where no formula reaches, the trade's weight counts it as " + share(trade) + " " + ALL + ".");
     }
 
     /** What the panel would get if nothing had to be shared, and what it gets. */

@@ -68,6 +68,9 @@ final class PanelText {
         }
         leftOut();
         PanelGainText.lines(effect.gains()).forEach(line -> entries.add("brings", line));
+        if (!planned.layup().isEmpty()) {
+            GainWords.trade(advice).ifPresent(line -> entries.add("brings", line));
+        }
         new PanelEffectText(effect, sentences).lines().forEach(line -> entries.add("effect", line));
         work();
         advice.restsOn().forEach(a -> entries.add("rests on", restsOn(a)));
