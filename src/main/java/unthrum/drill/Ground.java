@@ -49,21 +49,9 @@ public record Ground(Optional<Layer> layer, List<Reason> reasons) {
         return new Ground(Optional.empty(), reasons);
     }
 
-    /**
-     * What keeps a wanted layer away; where none is wanted, or nothing else is to be said, what speaks against layers
-     * on the panel or its bays.
-     */
+    /** What keeps the panel bare. */
     static List<Reason> against(PanelAdvice advice) {
-        Stream<Judgement> vetoes = advice.outvoted().stream().flatMap(w -> w.vetoes().stream());
-        Stream<Judgement> limits = advice.unserved().stream().flatMap(w -> advice.considered().stream()
-                .filter(c -> c.material().layer() == w.layer())).flatMap(c -> c.rejectedBy().stream());
-        List<Reason> decisive = reasons(Stream.concat(vetoes, limits));
-        return !decisive.isEmpty() ? decisive : reasons(advice.panel().own(Veto.class).stream()
-                .filter(j -> isPanelOrBay(j.conclusion().place())));
-    }
-
-    private static boolean isPanelOrBay(Place place) {
-        return place.isWholePanel() || place.part().startsWith("bay ");
+        return reasons(advice.keptBareBy().stream());
     }
 
     private static Stream<Reason> standing(WeighedWant want) {

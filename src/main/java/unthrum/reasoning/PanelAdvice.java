@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import unthrum.effect.Layup;
+import unthrum.facts.Bay;
 import unthrum.facts.Caution;
 import unthrum.facts.Duty;
 import unthrum.facts.Duty.Work;
@@ -126,6 +127,26 @@ public record PanelAdvice(Verdict verdict, Layup layup, List<Closing> closings, 
             case "insulation" -> told || laid.test(Layer.INSULATION);
             default -> work != Work.USE_HOT_ADHESIVE || glued;
         };
+    }
+
+    /**
+     * What keeps a panel bare: what defeats or rejects a layer that something asks for; where nothing asks, that its
+     * bays give damping nothing to do, or what keeps every layer away. Never what speaks against a layer that nobody
+     * asked for.
+     */
+    public List<Judgement> keptBareBy() {
+        Stream<Judgement> vetoes = outvoted().stream().flatMap(w -> w.vetoes().stream());
+        Stream<Judgement> limits = unserved().stream().flatMap(w -> found.rejected().entrySet().stream()
+                .filter(r -> r.getKey().layer() == w.layer())).flatMap(r -> r.getValue().stream());
+        List<Judgement> decisive = Stream.concat(vetoes, limits).toList();
+        return !decisive.isEmpty() ? decisive : panel.own(Veto.class).stream()
+                .filter(j -> isOfAll((Veto) j.conclusion())).toList();
+    }
+
+    private boolean isOfAll(Veto veto) {
+        boolean bay = panel.facts().all(Bay.class).anyMatch(b -> b.place().equals(veto.place()));
+        return veto.layer() == Layer.ANY ? veto.place().isWholePanel()
+                : veto.layer() == Layer.DAMPING && (veto.place().isWholePanel() || bay);
     }
 
     public List<Judgement> cautions() {

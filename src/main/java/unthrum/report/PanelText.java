@@ -102,7 +102,7 @@ final class PanelText {
 
     /** Why nothing is wanted, in one sentence. */
     private String quiet() {
-        List<Told> why = Told.of(vetoes().filter(j -> isBay(j) || j.conclusion().place().isWholePanel()), sentences);
+        List<Told> why = Told.of(advice.keptBareBy().stream(), sentences);
         return why.isEmpty() ? "Nothing speaks for a layer here." : why.get(0).sentence();
     }
 
