@@ -43,6 +43,11 @@ public enum Dimension {
         public double fromSi(double si) {
             return (si - offset) / factor;
         }
+
+        /** The unit as it is printed: '°C', 'm²'. A file may write it so too. */
+        public String printed() {
+            return symbol.replace("degC", "°C").replace("m2", "m²").replace("m3", "m³");
+        }
     }
 
     /** More than anybody writes, fewer than arithmetic spoils. */
@@ -75,8 +80,9 @@ public enum Dimension {
         return units.get(0);
     }
 
+    /** The unit of that symbol, or of that printed form. */
     public Optional<Unit> unitOf(String symbol) {
-        return units.stream().filter(u -> u.symbol().equals(symbol)).findFirst();
+        return units.stream().filter(u -> u.symbol().equals(symbol) || u.printed().equals(symbol)).findFirst();
     }
 
     /** The units as a list for a message: 'mm, cm, m, in or ft'. */
@@ -105,11 +111,7 @@ public enum Dimension {
     }
 
     private String withUnit(String number) {
-        return this == NUMBER ? number : number + " " + printed(shownIn().symbol());
-    }
-
-    private static String printed(String symbol) {
-        return symbol.replace("degC", "°C").replace("m2", "m²").replace("m3", "m³");
+        return this == NUMBER ? number : number + " " + shownIn().printed();
     }
 
     static String names() {

@@ -19,11 +19,12 @@ import unthrum.reading.Dimension.Unit;
  */
 record Measure(Dimension dimension, String from, String to) {
     /** Other ways in which people write units, for the remedy only. */
-    private static final Map<String, String> ALIASES = Map.ofEntries(Map.entry("°C", "degC"), Map.entry("C", "degC"),
-            Map.entry("°F", "degF"), Map.entry("F", "degF"), Map.entry("\"", "in"), Map.entry("inch", "in"),
-            Map.entry("inches", "in"), Map.entry("'", "ft"), Map.entry("feet", "ft"), Map.entry("m²", "m2"),
-            Map.entry("kg/m²", "kg/m2"), Map.entry("kg/m³", "kg/m3"), Map.entry("W/(m·K)", "W/mK"),
-            Map.entry("percent", "%"), Map.entry("lbs", "lb"), Map.entry("hours", "h"), Map.entry("days", "d"));
+    private static final Map<String, String> ALIASES = Map.ofEntries(Map.entry("C", "degC"), Map.entry("° C", "degC"),
+            Map.entry("ºC", "degC"), Map.entry("℃", "degC"), Map.entry("°", "degC"), Map.entry("deg C", "degC"),
+            Map.entry("Celsius", "degC"), Map.entry("celsius", "degC"), Map.entry("°F", "degF"), Map.entry("F", "degF"),
+            Map.entry("° F", "degF"), Map.entry("\"", "in"), Map.entry("inch", "in"), Map.entry("inches", "in"),
+            Map.entry("'", "ft"), Map.entry("feet", "ft"), Map.entry("W/(m·K)", "W/mK"), Map.entry("percent", "%"),
+            Map.entry("lbs", "lb"), Map.entry("hours", "h"), Map.entry("days", "d"));
     private static final double ROUNDING = 1e-9;
     /** A sixty-fourth of an inch needs six, and nobody measures finer. */
     private static final int FRACTION_DECIMALS = 6;

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import unthrum.reading.Dimension.Unit;
 import unthrum.reading.RecordShape.Field;
 
@@ -47,8 +48,8 @@ final class ScalarSchema {
     private static List<ObjectNode> quantity(Measure measure) {
         List<Unit> units = measure.dimension() != null ? measure.dimension().units()
                 : Arrays.stream(Dimension.values()).flatMap(d -> d.units().stream()).toList();
-        String symbols = units.stream().map(Unit::symbol).filter(s -> !s.isEmpty())
-                .map(ScalarSchema::literal).collect(Collectors.joining("|"));
+        String symbols = units.stream().flatMap(u -> Stream.of(u.symbol(), u.printed())).distinct()
+                .filter(s -> !s.isEmpty()).map(ScalarSchema::literal).collect(Collectors.joining("|"));
         ObjectNode written = pattern("^" + NumberText.pattern(measure.mayBeNegative()) + " *(" + symbols + ")$");
         if (units.stream().noneMatch(u -> u.symbol().isEmpty())) {
             return List.of(written);

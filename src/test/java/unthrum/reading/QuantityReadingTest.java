@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static unthrum.reading.Texts.problemsWith;
 import static unthrum.reading.Texts.with;
 
+import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -31,6 +32,18 @@ class QuantityReadingTest {
         void temperatures() {
             assertThat(with("coldest: -15 degC").coldest().orElseThrow().si()).isEqualTo(-15);
             assertThat(with("coldest: 14 degF").coldest().orElseThrow().si()).isCloseTo(-10, within(1e-9));
+        }
+
+        @Test
+        @DisplayName("a degree sign, and every other unit as it is printed")
+        void asPrinted() {
+            assertThat(with("coldest: 5 °C").coldest()).contains(new Quantity(5, Dimension.TEMPERATURE));
+            assertThat(with("coldest: -15°C").coldest()).contains(new Quantity(-15, Dimension.TEMPERATURE));
+            assertThat(with("heaviest: 4.5 kg/m²").heaviest()).contains(new Quantity(4.5, Dimension.SURFACE_DENSITY));
+            for (Dimension d : Dimension.values()) {
+                assertThat(Quantity.of(d.show(3)).dimension()).as(d.show(3)).isEqualTo(d);
+                assertThat(Quantity.of(d.inFull(3)).si()).as(d.inFull(3)).isCloseTo(3, within(1e-7));
+            }
         }
 
         @Test
@@ -67,8 +80,14 @@ class QuantityReadingTest {
             width("300 MM", " with the unknown unit 'MM'", "did you mean '300 mm'?");
             width("12 inch", " with the unknown unit 'inch'", "did you mean '12 in'?");
             width("3 cubits", " with the unknown unit 'cubits'", "");
-            assertThat(problemsWith("coldest: 5 °C")).isEqualTo("shelf.yaml:2:10: '5 °C' with the unknown unit '°C';"
-                    + " expected a temperature in degC or degF, from -30 degC to 60 degC; did you mean '5 degC'?");
+            for (String celsius : List.of("C", "° C", "ºC", "℃", "°", "degc", "celsius")) {
+                assertThat(problemsWith("coldest: 5 " + celsius)).isEqualTo("shelf.yaml:2:10: '5 " + celsius
+                        + "' with the unknown unit '" + celsius + "'; expected a temperature in degC or degF,"
+                        + " from -30 degC to 60 degC; did you mean '5 degC'?");
+            }
+            assertThat(problemsWith("coldest: 41 °F")).endsWith("did you mean '41 degF'?");
+            assertThat(problemsWith("coldest: 41 F")).endsWith("did you mean '41 degF'?");
+            assertThat(problemsWith("width: 30 °C")).contains("'30 °C' is a temperature");
             assertThat(problemsWith("heaviest: 4 kg/m3")).isEqualTo("shelf.yaml:2:11: '4 kg/m3' is a density;"
                     + " expected a mass per area in kg/m2 or lb/ft2");
         }
