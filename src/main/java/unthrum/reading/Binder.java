@@ -47,7 +47,8 @@ final class Binder {
         return null;
     }
 
-    private Object filled(Node.Mapping mapping, RecordShape shape, String path) {
+    private Object filled(Node.Mapping written, RecordShape shape, String path) {
+        Node.Mapping mapping = Commas.joined(written, shape::holdsText);
         Map<String, Node> given = keyed(mapping, path);
         List<String> keys = shape.keys();
         Set<String> misspelt = new HashSet<>();
@@ -147,7 +148,7 @@ final class Binder {
         List<Object> values = new ArrayList<>();
         Field item = field.inside(RecordShape.argument(field.type(), 0));
         if (node instanceof Node.Sequence sequence) {
-            for (Node entry : sequence.items()) {
+            for (Node entry : entries(sequence, field, item)) {
                 values.add(value(entry, item, path + "[" + values.size() + "]"));
             }
         } else if (node instanceof Node.Scalar scalar && NOTHING.contains(scalar.text())) {
@@ -164,12 +165,20 @@ final class Binder {
         return Collections.unmodifiableList(values);
     }
 
+    /** Two numbers without a space between are one with a decimal comma where there are too many. */
+    private static List<Node> entries(Node.Sequence sequence, Field list, Field item) {
+        boolean quantities = item.measured() != null && item.measured().value() != Dimension.NUMBER;
+        boolean fit = list.count() != null && sequence.items().size() <= list.count().max();
+        return quantities && !fit ? Commas.joined(sequence.items()) : sequence.items();
+    }
+
     private Map<String, ?> map(Node node, Field field, String path) {
-        if (!(node instanceof Node.Mapping mapping)) {
+        if (!(node instanceof Node.Mapping written)) {
             places.problem(node, path, node.shown(), Expected.of(field), "");
             return null;
         }
         Field item = field.inside(RecordShape.argument(field.type(), 1));
+        Node.Mapping mapping = Commas.joined(written, key -> item.type() == String.class);
         Map<String, Object> values = new LinkedHashMap<>();
         keyed(mapping, path).forEach((key, value) -> values.put(key, value(value, item, inside(path, key))));
         return Collections.unmodifiableMap(values);

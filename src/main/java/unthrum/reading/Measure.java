@@ -95,8 +95,20 @@ record Measure(Dimension dimension, String from, String to) {
         if (text.indexOf('±') > 0) {
             return "write the middle value alone";
         }
-        String better = text.startsWith(".") ? "0" + text : decimal(text.replace(',', '.'));
+        if (text.indexOf(',') >= 0) {
+            return withoutComma(text);
+        }
+        String better = text.startsWith(".") ? "0" + text : decimal(text);
         return !better.equals(text) && read(better).value() != null ? Nearest.didYouMean(better) : "";
+    }
+
+    private String withoutComma(String text) {
+        List<String> meant = Commas.meant(text);
+        if (dimension != null && dimension != Dimension.NUMBER && meant.stream().anyMatch(NumberText::isNumber)) {
+            return Nearest.write(meant) + ", with the unit";
+        }
+        String remedy = Commas.remedy(text, t -> read(t).value() != null);
+        return remedy.isEmpty() && !meant.isEmpty() ? "decimals have a point" : remedy;
     }
 
     /** '1 1/4 in' as '1.25 in'; a text without a fraction as it is. */

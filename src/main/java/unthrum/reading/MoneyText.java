@@ -21,6 +21,9 @@ final class MoneyText {
         if (end == 0) {
             return Outcome.wrong(shown, EXPECTED, "put the amount first, with a decimal point if it needs one");
         }
+        if (code.startsWith(",")) {
+            return Outcome.wrong(shown + " has a comma", EXPECTED, Commas.remedy(text, t -> read(t).value() != null));
+        }
         if (code.isEmpty()) {
             return Outcome.wrong(shown + " without a currency", EXPECTED, "add the code");
         }

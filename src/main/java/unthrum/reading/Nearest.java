@@ -1,6 +1,7 @@
 package unthrum.reading;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -32,6 +33,11 @@ public final class Nearest {
     /** The nearest known word as a question for the reader of a problem; empty when none is near. */
     public static String remedy(String written, Collection<String> known) {
         return to(written, known).map(Nearest::didYouMean).orElse("");
+    }
+
+    /** What to write, for a reader who wrote something of the same meaning. */
+    static String write(List<String> words) {
+        return "write " + Words.either(words.stream().map(word -> "'" + word + "'").toList());
     }
 
     static String didYouMean(String word) {

@@ -44,6 +44,11 @@ record RecordShape(Class<?> type, List<Field> fields, List<Method> accessors, Co
         return fields.stream().map(Field::key).toList();
     }
 
+    /** Whether any text may stand under the key. */
+    boolean holdsText(String key) {
+        return fields.stream().anyMatch(f -> f.key().equals(key) && f.given().type() == String.class);
+    }
+
     /** The enum whose word alone may stand for the whole record, or null. */
     Class<?> wordType() {
         boolean alone = raw(fields.get(0).type()).isEnum() && fields.stream().skip(1).allMatch(Field::optional);

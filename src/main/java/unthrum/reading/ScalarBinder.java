@@ -53,7 +53,8 @@ final class ScalarBinder {
                     : scalar.text();
         }
         Object value = parsed(scalar, raw, field.between());
-        return value != null ? value : problem(scalar, path, scalar.shown(), Expected.of(field), remedy(scalar, raw));
+        return value != null ? value : problem(scalar, path, scalar.shown(), Expected.of(field),
+                remedy(scalar, raw, field.between()));
     }
 
     private static Object parsed(Node.Scalar scalar, Class<?> raw, Between between) {
@@ -83,9 +84,12 @@ final class ScalarBinder {
         }
     }
 
-    private static String remedy(Node.Scalar scalar, Class<?> raw) {
+    private static String remedy(Node.Scalar scalar, Class<?> raw, Between between) {
         if (raw == Boolean.class || raw == boolean.class) {
             return Nearest.remedy(scalar.text(), List.of("yes", "no", "true", "false"));
+        }
+        if (scalar.text().indexOf(',') >= 0) {
+            return Commas.remedy(scalar.text(), t -> parsed(new Node.Scalar(t, false, 0, 0), raw, between) != null);
         }
         return scalar.quoted() && NumberText.isNumber(scalar.text()) ? "take the quotes away" : "";
     }

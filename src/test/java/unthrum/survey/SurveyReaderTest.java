@@ -65,6 +65,20 @@ class SurveyReaderTest {
         }
     }
 
+    @Test
+    @DisplayName("with decimal commas gets one message for each, in brackets and braces too")
+    void decimalCommas() {
+        String size = "; expected a length in mm, cm, m, in or ft, from 30 mm to 12 m; write ";
+        assertThat(problems(DOOR.replace("[800 mm, 600 mm]", "[1,2 m, 0,9 m]"))).isEqualTo(
+                "van.yaml:7:12: '1,2 m' has a comma" + size + "'1.2 m'\nvan.yaml:7:19: '0,9 m' has a comma" + size + "'0.9 m'");
+        door("skin: {metal: steel, gauge: 0,7 mm}", "van.yaml:8:33: '0,7 mm' has a comma;"
+                + " expected a length in mm, cm, m, in or ft, from 0.3 mm to 6 mm; write '0.7 mm'");
+        door("decay: [{bay: 1, loss factor: 0,02}]", "van.yaml:8:35: '0,02' has a comma;"
+                + " expected a plain number, from 0.0001 to 1; write '0.02'");
+        assertThat(problems(DOOR + "    openings: [{kind: vent, at: [0,2 m, 0,09 m], size: 1,5 cm}]\n"
+                + "    note: a, b\n").lines()).hasSize(3).allMatch(l -> l.contains(" has a comma; expected a length in mm"));
+    }
+
     @Nested
     @DisplayName("cannot hold, on one panel,")
     class OnePanel {
