@@ -1,6 +1,7 @@
 package unthrum.reading;
 
 import java.util.Comparator;
+import java.util.regex.Pattern;
 
 /**
  * One mistake in a file: where it is, what stands there, what is expected, and the likely remedy.
@@ -16,8 +17,16 @@ public record Problem(String file, int line, int column, String found, String ex
     static final Comparator<Problem> BY_PLACE =
             Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column);
 
+    private static final Pattern QUOTED = Pattern.compile("'[^']*'");
+    private static final Pattern NUMBER = Pattern.compile("[0-9]+([.,][0-9]+)*");
+
     static Problem ofFile(String file, String found, String expected, String remedy) {
         return new Problem(file, 0, 0, found, expected, remedy);
+    }
+
+    /** What one mistake has in common with others like it: all but the words and numbers that stand there. */
+    String kind() {
+        return NUMBER.matcher(QUOTED.matcher(found).replaceAll("''") + "; " + expected + "; " + remedy).replaceAll("0");
     }
 
     /** {@code file:line:column: what stands there; what is expected; what to do}. */

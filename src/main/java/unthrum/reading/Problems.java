@@ -1,6 +1,9 @@
 package unthrum.reading;
 
+import java.util.BitSet;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** All the problems of one file, by place. Nothing was read. It carries no stack trace: the fault is in the file. */
@@ -46,10 +49,21 @@ public final class Problems extends RuntimeException {
         return first(all.size());
     }
 
-    /** The first so many problems, one a line, and a last line that counts the others. */
+    /**
+     * So many problems, one a line and by place, and a last line that counts the others. The first of each kind is
+     * always shown, though the lines become more by it: what is only counted is like one that is shown.
+     */
     public String first(int lines) {
-        String shown = all.stream().limit(lines).map(Problem::toString).collect(Collectors.joining("\n"));
-        int others = all.size() - lines;
-        return others <= 0 ? shown : shown + "\nand " + others + " more like these";
+        BitSet shown = new BitSet(all.size());
+        Set<String> kinds = new HashSet<>();
+        for (int i = 0; i < all.size(); i++) {
+            shown.set(i, kinds.add(all.get(i).kind()));
+        }
+        while (shown.cardinality() < Math.min(lines, all.size())) {
+            shown.set(shown.nextClearBit(0));
+        }
+        int others = all.size() - shown.cardinality();
+        String text = shown.stream().mapToObj(i -> all.get(i).toString()).collect(Collectors.joining("\n"));
+        return others == 0 ? text : text + "\nand " + others + " more like these";
     }
 }

@@ -1,6 +1,7 @@
 package unthrum.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static unthrum.reading.Texts.problems;
 import static unthrum.reading.Texts.problemsWith;
 import static unthrum.reading.Texts.shelf;
@@ -8,6 +9,7 @@ import static unthrum.reading.Texts.with;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
@@ -231,11 +233,45 @@ class YamlReaderTest {
                 .containsExactly("shelf.yaml:1:10", "shelf.yaml:2:28", "shelf.yaml:4:8", "shelf.yaml:5:9");
     }
 
-    @Test
-    @DisplayName("One screen shows the first problems and counts the others")
-    void oneScreen() {
-        Problems five = new Problems(java.util.Collections.nCopies(5, Problem.ofFile("a", "b", "c", "d")));
-        assertThat(five.first(2)).isEqualTo("a: b; expected c; d\na: b; expected c; d\nand 3 more like these");
-        assertThat(five.first(5)).doesNotContain("more");
+    @Nested
+    @DisplayName("One screen")
+    class OneScreen {
+        private Problems goods(String... pieces) {
+            StringBuilder yaml = new StringBuilder("shelf: left\ngoods:\n");
+            for (String text : pieces) {
+                yaml.append("- {kind: foam, pieces: ").append(text).append("}\n");
+            }
+            return catchThrowableOfType(Problems.class, () -> shelf(yaml.toString()));
+        }
+
+        @Test
+        @DisplayName("shows the first problems and counts the others")
+        void counts() {
+            Problems five = goods("a", "b", "c", "d", "e");
+            assertThat(five.first(2)).isEqualTo("shelf.yaml:3:24: 'a'; expected a whole number\n"
+                    + "shelf.yaml:4:24: 'b'; expected a whole number\nand 3 more like these");
+            assertThat(five.first(5)).doesNotContain("more").hasLineCount(5);
+            Problems alike = new Problems(Collections.nCopies(5, Problem.ofFile("a", "b", "c", "d")));
+            assertThat(alike.first(2)).isEqualTo("a: b; expected c; d\na: b; expected c; d\nand 3 more like these");
+        }
+
+        @Test
+        @DisplayName("never counts a mistake of another kind among them")
+        void everyKind() {
+            assertThat(goods("a", "b", "c", "d", "'5'").first(2)).isEqualTo("shelf.yaml:3:24: 'a'; expected a whole"
+                    + " number\nshelf.yaml:7:24: '5'; expected a whole number; take the quotes away\nand 3 more like these");
+            assertThat(goods("a, piece: 4", "b, colour: red", "c", "'5'").first(1).lines()).hasSize(5)
+                    .last().isEqualTo("and 2 more like these");
+        }
+
+        @Test
+        @DisplayName("takes the same mistake with other numbers for one of the same kind")
+        void otherNumbers() {
+            Problems units = catchThrowableOfType(Problems.class,
+                    () -> with("weights: {a: 1.5, b: 2, c: 3 mm, d: 40}"));
+            assertThat(units.first(1)).isEqualTo("shelf.yaml:2:14: '1.5' without a unit; expected a mass in kg, g or lb;"
+                    + " did you mean '1.5 kg'?\nshelf.yaml:2:28: '3 mm' is a length; expected a mass in kg, g or lb\n"
+                    + "and 2 more like these");
+        }
     }
 }
