@@ -54,7 +54,7 @@ final class Binder {
         Set<String> misspelt = new HashSet<>();
         for (Node.Entry entry : mapping.entries()) {
             if (entry.key() instanceof Node.Scalar key && !key.nothing() && !keys.contains(key.text())) {
-                unknownKey(key, keys, path).ifPresent(misspelt::add);
+                misspelt.addAll(unknownKey(key, keys, path));
             }
         }
         Object[] values = new Object[keys.size()];
@@ -76,12 +76,11 @@ final class Binder {
         }
     }
 
-    /** The key that was meant, if one is near. */
-    private Optional<String> unknownKey(Node.Scalar key, List<String> keys, String path) {
-        Optional<String> meant = Nearest.to(key.text(), keys);
+    /** The keys that were probably meant. */
+    private List<String> unknownKey(Node.Scalar key, List<String> keys, String path) {
+        List<String> meant = Nearest.meant(key.text(), keys);
         places.problem(key, path, "unknown key " + key.shown(),
-                meant.isPresent() ? "a known key" : "one of the keys " + Words.either(keys),
-                meant.map(Nearest::didYouMean).orElse(""));
+                meant.isEmpty() ? "one of the keys " + Words.either(keys) : "a known key", Nearest.remedy(key.text(), keys));
         return meant;
     }
 

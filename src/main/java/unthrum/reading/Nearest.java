@@ -9,16 +9,23 @@ import java.util.Optional;
 public final class Nearest {
     /** No known word is longer, and no typing mistake that is worth a guess. */
     private static final int LONGEST = 40;
+    /** More words than this are no hint. */
+    private static final int FEW = 4;
 
     private Nearest() {
     }
 
     /** The nearest of the known words, if one is near: one slip in three letters, two in seven, else three. */
     static Optional<String> to(String written, Collection<String> known) {
+        return within(written.length() <= 3 ? 1 : written.length() <= 7 ? 2 : 3, written, known);
+    }
+
+    /** The nearest of the known words with no more than so many slips. */
+    private static Optional<String> within(int slips, String written, Collection<String> known) {
         if (written.isEmpty() || written.length() > LONGEST) {
             return Optional.empty();
         }
-        int best = 1 + (written.length() <= 3 ? 1 : written.length() <= 7 ? 2 : 3);
+        int best = 1 + slips;
         String nearest = null;
         for (String word : known) {
             int distance = word.equalsIgnoreCase(written) ? 0 : distance(plain(written), plain(word), best);
@@ -30,21 +37,55 @@ public final class Nearest {
         return Optional.ofNullable(nearest);
     }
 
-    /** The nearest known word as a question for the reader of a problem; empty when none is near. */
+    /** What to tell whoever wrote a word that is not known; empty when nothing like it is. */
     public static String remedy(String written, Collection<String> known) {
-        return to(written, known).map(Nearest::didYouMean).orElse("");
+        List<String> others = NearWords.meant(written, known);
+        if (!others.isEmpty() && !isSlip(written, known)) {
+            return write(others);
+        }
+        List<String> like = like(written, known);
+        return like.isEmpty() ? "" : "did you mean " + quoted(like) + "?";
+    }
+
+    /** The known words that were probably meant, by what people call them, by a slip of the pen or in part. */
+    static List<String> meant(String written, Collection<String> known) {
+        List<String> others = NearWords.meant(written, known);
+        return others.isEmpty() || isSlip(written, known) ? like(written, known) : others;
+    }
+
+    /** Whether a known word differs by capitals, hyphens and the like only. */
+    private static boolean isSlip(String written, Collection<String> known) {
+        return known.stream().anyMatch(word -> plain(word).equals(plain(written)));
+    }
+
+    /** One slip away; else those of which it is a part or that are a part of it, unless they are many; else near. */
+    private static List<String> like(String written, Collection<String> known) {
+        List<String> slip = within(1, written, known).stream().toList();
+        List<String> parts = slip.isEmpty() && !written.isEmpty() && written.length() <= LONGEST
+                ? known.stream().filter(word -> holds(word, written) || holds(written, word)).toList() : slip;
+        return parts.isEmpty() || parts.size() > FEW ? to(written, known).stream().toList() : parts;
+    }
+
+    /** Whether the words of one stand in the other: 'seat' in 'child-seat anchor'. */
+    static boolean holds(String whole, String part) {
+        return (' ' + plain(whole) + ' ').contains(' ' + plain(part) + ' ');
     }
 
     /** What to write, for a reader who wrote something of the same meaning. */
     static String write(List<String> words) {
-        return "write " + Words.either(words.stream().map(word -> "'" + word + "'").toList());
+        return "write " + quoted(words);
+    }
+
+    private static String quoted(List<String> words) {
+        return Words.either(words.stream().map(word -> "'" + word + "'").toList());
     }
 
     static String didYouMean(String word) {
         return "did you mean '" + word + "'?";
     }
 
-    private static String plain(String word) {
+    /** A word without what a slip of the pen adds: capitals, hyphens. */
+    static String plain(String word) {
         return word.toLowerCase(Locale.ROOT).replace('_', ' ').replace('-', ' ');
     }
 
