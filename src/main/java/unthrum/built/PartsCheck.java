@@ -76,8 +76,14 @@ final class PartsCheck {
             if (!known.contains(part)) {
                 String names = known.isEmpty() ? "; it has none" : ": " + String.join(", ", known);
                 places.problem(path + "[" + i + "]", "no '" + part + "' on the panel", what + " of the panel" + names,
-                        Nearest.remedy(part, known));
+                        remedy(part, known));
             }
         }
+    }
+
+    private static String remedy(String written, List<String> known) {
+        List<String> several = List.of(written.split(", *"));
+        return several.size() > 1 && known.containsAll(several) ? "write '[" + String.join(", ", several) + "]'"
+                : Nearest.remedy(written, known);
     }
 }

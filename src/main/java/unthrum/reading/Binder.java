@@ -152,7 +152,14 @@ final class Binder {
             }
         } else if (node instanceof Node.Scalar scalar && NOTHING.contains(scalar.text())) {
             places.problem(node, path, scalar.shown(), "a list, or 'none'", "write 'none' where there is none");
-        } else if (!(node instanceof Node.Scalar scalar && scalar.text().equals(NONE))) {
+        } else if (!(node instanceof Node.Scalar scalar)) {
+            values.add(value(node, item, path + "[0]"));
+        } else if (!scalar.text().equals(NONE)) {
+            Unlisted text = new Unlisted(scalar, field, item);
+            if (text.isWrong()) {
+                places.problem(node, path, text.found(), text.expected(), text.remedy());
+                return List.of();
+            }
             values.add(value(node, item, path + "[0]"));
         }
         Count count = field.count();

@@ -186,6 +186,29 @@ class YamlReaderTest {
         }
 
         @Test
+        @DisplayName("one text where a list is wanted, with the list to write")
+        void textForList() {
+            String opening = "shelf.yaml:2:10: '%s' in place of a list; expected a list of 2, each a length in mm, cm, m,"
+                    + " in or ft, from 1 mm to 1 m; ";
+            List.of("300 mm|[300 mm, …]", "300 mm, 200 mm|[300 mm, 200 mm]", "300 x 200 mm|[300 mm, 200 mm]",
+                    "30x20 cm|[30 cm, 20 cm]", "0,3 m × 0,2 m|[0.3 m, 0.2 m]", "0,3, 0,2 m|[0.3 m, 0.2 m]").forEach(pair -> {
+                String written = pair.substring(0, pair.indexOf('|'));
+                assertThat(problemsWith("opening: " + written)).isEqualTo(opening.formatted(written)
+                        + "write '" + pair.substring(pair.indexOf('|') + 1) + "'");
+            });
+            List.of("300,200 mm", "300 x 200 x 100 mm", "300", "broad").forEach(written ->
+                    assertThat(problemsWith("opening: " + written)).isEqualTo(opening.formatted(written)
+                            + "write them in brackets, each with its unit; decimals have a point"));
+            assertThat(problemsWith("colours: red, pale green,blue")).isEqualTo("shelf.yaml:2:10: 'red, pale green,blue'"
+                    + " in place of a list; expected a list of 1 to 3, each one of red, pale green or blue;"
+                    + " write '[red, pale green, blue]'");
+            assertThat(problemsWith("colours: red, rose")).endsWith("; write them in brackets, with commas between");
+            assertThat(problemsWith("goods: foam, butyl sheet")).isEqualTo("shelf.yaml:2:8: 'foam, butyl sheet' in place of"
+                    + " a list; expected one of foam, butyl sheet or nothing; or the keys kind or pieces, or a list of such;"
+                    + " write '[foam, butyl sheet]'");
+        }
+
+        @Test
         @DisplayName("whole numbers out of range, with a fraction, in quotes, or far too long")
         void wholeNumbers() {
             assertThat(problemsWith("boards: 10")).isEqualTo(

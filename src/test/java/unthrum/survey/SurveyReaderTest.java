@@ -79,6 +79,27 @@ class SurveyReaderTest {
                 + "    note: a, b\n").lines()).hasSize(3).allMatch(l -> l.contains(" has a comma; expected a length in mm"));
     }
 
+    @Test
+    @DisplayName("with one text where a list is wanted is told so, and what to write")
+    void textForList() {
+        assertThat(problems(DOOR.replace("[800 mm, 600 mm]", "800 x 600 mm"))).isEqualTo("van.yaml:7:11: '800 x 600 mm' in"
+                + " place of a list; expected a list of 2, each a length in mm, cm, m, in or ft, from 30 mm to 12 m;"
+                + " write '[800 mm, 600 mm]'");
+        assertThat(problems(DOOR.replace("[road drumming]", "road drumming, rattles"))).endsWith(
+                ", or a list of such; write '[road drumming, rattles]'");
+        door("ribs: top hat", "van.yaml:8:11: 'top hat' in place of a list; expected a list, each entry with the keys kind,"
+                + " runs, at, width, height, section or stops short; write '[{kind: …, runs: …, at: …}]'");
+        door("openings: drain, vent", "van.yaml:8:15: 'drain, vent' in place of a list; expected one of drain, breather,"
+                + " vent, pressure relief flap, gas vent, cable hole, empty grommet hole, grommet, tooling hole, seam gap,"
+                + " service opening or pedal box hole; or the keys kind, size, count, state, must stay open or at, or a list"
+                + " of such; write '[drain, vent]'");
+        fine("tap: rings");
+        fine("openings: drain");
+        assertThat(problems(DOOR.substring(0, DOOR.indexOf("panels:")) + "panels: door\n")).startsWith(
+                "van.yaml:4:9: 'door' in place of a list; expected a list").endsWith(
+                "; write '[{panel: …, zone: …, size: …}]'");
+    }
+
     @Nested
     @DisplayName("cannot hold, on one panel,")
     class OnePanel {
