@@ -114,7 +114,7 @@ final class Assignment {
 
     private static boolean speaksOf(Reason reason, StepKind kind) {
         return reason.bindings().values().stream().anyMatch(b -> b instanceof Want want && kind.lays(want.layer()))
-                || kind.layers().orElse(List.of()).stream().anyMatch(l -> l.word().equals(reason.rule().subject()));
+                || reason.rule().layer().filter(l -> kind.layers().orElse(List.of()).contains(l)).isPresent();
     }
 
     private static Optional<StepKind> last(List<StepKind> kinds) {

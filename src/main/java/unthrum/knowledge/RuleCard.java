@@ -16,11 +16,12 @@ import unthrum.reading.Words;
  * @param advice  what to do, for rules that ask for work, attention or waiting
  * @param because the reason, a template over the rule's bound facts
  * @param teaches why it is so, for an apprentice
+ * @param layer   the layer with which alone its work comes
  * @param serves  the layers of which one must be wanted for the rule to speak, where it does not care which
  */
 public record RuleCard(String id, String name, Pattern pattern, Standing standing, Optional<Weight> weight,
                        String source, Optional<String> advice, String because, String teaches,
-                       Optional<Set<Layer>> serves) {
+                       Optional<Layer> layer, Optional<Set<Layer>> serves) {
 
     /** The card of a compiled rule; a missing or unknown mark is an error that names the rule. */
     static RuleCard of(Rule rule) {
@@ -30,7 +31,8 @@ public record RuleCard(String id, String name, Pattern pattern, Standing standin
                 word(Pattern.class, rule, "pattern"), word(Standing.class, rule, "standing"),
                 marks.containsKey("weight") ? Optional.of(word(Weight.class, rule, "weight")) : Optional.empty(),
                 required(rule, "source"), Optional.ofNullable((String) marks.get("advice")),
-                required(rule, "because"), required(rule, "teaches"), Serving.of(rule));
+                required(rule, "because"), required(rule, "teaches"),
+                marks.containsKey("layer") ? Optional.of(word(Layer.class, rule, "layer")) : Optional.empty(), Serving.of(rule));
     }
 
     /** The part of the id before the stroke: the file that holds the rule. */

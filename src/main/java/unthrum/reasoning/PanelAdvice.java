@@ -13,6 +13,7 @@ import unthrum.facts.Hold;
 import unthrum.facts.Question;
 import unthrum.facts.Veto;
 import unthrum.facts.Want;
+import unthrum.knowledge.RuleCard;
 import unthrum.knowledge.Standing;
 import unthrum.material.Layer;
 import unthrum.material.Material.Bonding;
@@ -107,7 +108,7 @@ public record PanelAdvice(Verdict verdict, Layup layup, List<Closing> closings, 
     private List<Reason> applying(Work work, List<Reason> reasons, Predicate<Layer> laid, boolean glued) {
         Predicate<Layer> comes = laid.or(l -> verdict == Verdict.HOLD || l == Layer.SEAL && !closings.isEmpty());
         return reasons.stream().filter(r -> isLaid(r, laid) && r.rule().serves(comes)
-                && concerns(work, r.rule().subject(), laid, glued)).toList();
+                && concerns(work, r.rule(), laid, glued)).toList();
     }
 
     /** Whether every layer that a reason speaks of is laid, or a hole that it wants closed is to be closed. */
@@ -117,16 +118,9 @@ public record PanelAdvice(Verdict verdict, Layup layup, List<Closing> closings, 
                         || closings.stream().anyMatch(c -> c.want().want().equals(want)));
     }
 
-    /** Rules on one kind of layer concern a panel that gets it, or that may once the way is free. */
-    private boolean concerns(Work work, String subject, Predicate<Layer> laid, boolean glued) {
-        boolean told = work == Work.TELL_OWNER;
-        return verdict == Verdict.HOLD || switch (subject) {
-            case "damping" -> told || laid.test(Layer.DAMPING);
-            case "barrier" -> told || laid.test(Layer.BARRIER);
-            case "decoupling" -> laid.test(Layer.BARRIER);
-            case "insulation" -> told || laid.test(Layer.INSULATION);
-            default -> work != Work.USE_HOT_ADHESIVE || glued;
-        };
+    /** Work that comes with a layer concerns a panel that gets it, or that may once the way is free. */
+    private boolean concerns(Work work, RuleCard rule, Predicate<Layer> laid, boolean glued) {
+        return verdict == Verdict.HOLD || rule.layer().map(laid::test).orElse(work != Work.USE_HOT_ADHESIVE || glued);
     }
 
     /**

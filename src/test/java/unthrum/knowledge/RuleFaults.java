@@ -18,7 +18,7 @@ record RuleFaults(Set<String> sources, Set<String> thresholds, Set<String> mater
 
     private static final List<String> NEEDED = List.of("id", "pattern", "standing", "source", "because", "teaches");
     private static final Set<String> KNOWN = Set.of("id", "pattern", "standing", "weight", "source", "advice",
-            "because", "teaches");
+            "because", "teaches", "layer");
     private static final Set<String> ADVISING = Set.of("Duty", "Caution", "Hold", "Question");
     private static final Set<String> PANEL_LISTS = Set.of("openings", "fixings", "moving", "covers", "behind",
             "missing", "loose");
@@ -129,6 +129,9 @@ record RuleFaults(Set<String> sources, Set<String> thresholds, Set<String> mater
         String advice = rule.marks().get("advice");
         if (advice != null && (!advice.matches("[A-Z].*[^.]") || advice.length() < 15 || advice.length() > 230)) {
             faults.add("@advice is an imperative of 15 to 230 characters: a capital first, no full stop last");
+        }
+        if (rule.marks().containsKey("layer") && !rule.concludes().equals(List.of("Duty"))) {
+            faults.add("@layer says with which layer a duty comes, and only duties have it");
         }
         if (!rule.name().matches("[A-Z].*[^.]")) {
             faults.add("the rule's sentence starts with a capital and has no full stop");
