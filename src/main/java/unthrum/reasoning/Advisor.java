@@ -38,7 +38,10 @@ public final class Advisor {
     public static final Set<Class<? extends Fact>> WEIGHED = Set.of(Panel.class, Bay.class, Rib.class, Heat.class,
             Setting.class, Opening.class, Fixing.class, Room.class, Surface.class);
 
-    /** By the trade's weight a hole counts as so much of the panel, m², beside the sound that a formula tells. Common practice, no source. */
+    /**
+     * By the trade's weight a hole counts as so much of the panel, m², beside the sound that a formula tells. Common
+     * practice, no source.
+     */
     private static final double HOLE = 0.1;
 
     private final Knowledge knowledge;

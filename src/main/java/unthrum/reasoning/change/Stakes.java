@@ -9,7 +9,9 @@ import unthrum.facts.Caution;
 import unthrum.facts.Conclusion;
 import unthrum.facts.Limit;
 import unthrum.knowledge.Standing;
+import unthrum.reasoning.Closing;
 import unthrum.reasoning.PanelAdvice;
+import unthrum.reasoning.Verdict;
 import unthrum.reasoning.engine.Judgement;
 
 /**
@@ -55,7 +57,10 @@ public record Stakes(boolean danger, boolean layers, double gain, double mass, d
                 : conclusion;
     }
 
+    /** Of the layers and of the holes that are closed. */
     private static double gain(PanelAdvice advice) {
-        return advice.layup().isEmpty() ? 0 : advice.best().gain();
+        double layers = advice.layup().isEmpty() ? 0 : advice.laid().gain();
+        return advice.verdict() == Verdict.HOLD ? layers
+                : layers + advice.closings().stream().mapToDouble(Closing::gain).sum();
     }
 }
