@@ -8,6 +8,7 @@ import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.Optional;
 
 /** A record type as its file writes it: the keys in order, with their types and marks. */
@@ -61,6 +62,9 @@ record RecordShape(Class<?> type, List<Field> fields, List<Method> accessors, Co
      * @throws IllegalArgumentException when its constructor says that the values do not fit together
      */
     Object make(Object... values) {
+        if (primitiveMissing(values)) {
+            return null;
+        }
         try {
             return constructor.newInstance(values);
         } catch (InvocationTargetException e) {
@@ -74,6 +78,11 @@ record RecordShape(Class<?> type, List<Field> fields, List<Method> accessors, Co
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException(type + " cannot be made", e);
         }
+    }
+
+    private boolean primitiveMissing(Object... values) {
+        Class<?>[] types = constructor.getParameterTypes();
+        return IntStream.range(0, types.length).anyMatch(i -> values[i] == null && types[i].isPrimitive());
     }
 
     /** The values of a record of this type, in the order of the keys. */

@@ -80,6 +80,12 @@ class SurveyReaderTest {
     }
 
     @Test
+    @DisplayName("with a block whose whole number is wrong gets that one message")
+    void wrongWholeNumber() {
+        door("decay: [{bay: many, loss factor: 0.02}]", "van.yaml:8:19: 'many'; expected a whole number from 1 to 1000");
+    }
+
+    @Test
     @DisplayName("with one text where a list is wanted is told so, and what to write")
     void textForList() {
         assertThat(problems(DOOR.replace("[800 mm, 600 mm]", "800 x 600 mm"))).isEqualTo("van.yaml:7:11: '800 x 600 mm' in"
