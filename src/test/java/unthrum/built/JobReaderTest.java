@@ -71,6 +71,9 @@ class JobReaderTest {
     @CsvSource(delimiter = '|', textBlock = """
             panel: side     | panel: sied    | 5:12: no panel 'sied' in the survey; expected the name of a panel in it; did you mean 'side'?
             40 %            | 140 %          | 6:55: '140 %' is too large; expected a share in %, from 0 % to 100 %
+            40 %            | 37,5 %         | 6:55: '37,5 %' has a comma; expected a share in %, from 0 % to 100 %; write '37.5 %'
+            at: bay 1       | at: "bay 1, bay 2" | 6:38: no 'bay 1, bay 2' on the panel; expected a bay of the panel: bay 1, bay 2; write '[bay 1, bay 2]'
+            at: bay 1       | at: bay          | 6:38: no 'bay' on the panel; expected a bay of the panel: bay 1, bay 2; did you mean 'bay 1' or 'bay 2'?
             butyl-2         | butyl-22       | 6:25: no material 'butyl-22' in the catalogue; expected the name of a material in it; did you mean 'butyl-2'?
             bay 1           | bay 7          | 6:38: no 'bay 7' on the panel; expected a bay of the panel: bay 1, bay 2; did you mean 'bay 1'?
             over: none      | over: drain 1  | 6:67: no 'drain 1' on the panel; expected a rib, fixing, hole or cover of the panel: bead at 400 mm, cable hole 1

@@ -51,6 +51,19 @@ class CatalogueReaderTest {
     }
 
     @Test
+    @DisplayName("is read with units as they are printed; a decimal comma and another word are told what to write")
+    void asPeopleWrite() throws IOException {
+        Material foam = Catalogue.of(file(FOAM.replace("95 degC", "95 °C").replace("kg/m2", "kg/m²"))).all().get(0);
+        assertThat(foam.serviceTo().si()).isEqualTo(95);
+        assertThat(foam.surfaceDensity().si()).isEqualTo(0.6);
+        assertThat(onlyProblem(FOAM.replace("[1 m, 8 m]", "[1,2 m, 8 m]")).remedy()).isEqualTo("write '1.2 m'");
+        assertThat(onlyProblem(FOAM.replace("[1 m, 8 m]", "1,2 x 8 m")).remedy()).isEqualTo("write '[1.2 m, 8 m]'");
+        assertThat(onlyProblem(FOAM.replace("0.4 in", "0,4 in")).remedy()).isEqualTo("write '0.4 in'");
+        assertThat(onlyProblem(FOAM.replace("layer: insulation", "layer: glass wool")).remedy())
+                .isEqualTo("write 'insulation' or 'absorber'");
+    }
+
+    @Test
     @DisplayName("is read from its file, in inches where it says so")
     void reads() throws IOException {
         Material foam = Catalogue.of(file(FOAM)).find("our-foam-10").orElseThrow();

@@ -62,9 +62,21 @@ class WhatIfTest {
                         unthrum.material.Layer.SEAL, new unthrum.facts.Place(panel.panel(), "empty grommet hole 1")))));
     }
 
+    @Test
+    @DisplayName("reads a unit as it is printed")
+    void degreeSign() {
+        assertThat(whatIf("peak=70 °C").turns()).singleElement().extracting(turn -> turn.to())
+                .isEqualTo(whatIf("peak=70 degC").turns().get(0).to());
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "clearance=9       | --if 'clearance=9': '9' without a unit; expected a length in mm, cm, m, in or ft, from 0 mm to 500 mm; did you mean '9 mm'?",
+        "clearance=0,9 mm  | --if 'clearance=0,9 mm': '0,9 mm' has a comma; expected a length in mm, cm, m, in or ft, from 0 mm to 500 mm; write '0.9 mm'",
+        "peak=90 C         | '90 C' with the unknown unit 'C'; expected a temperature in degC or degF, from -20 degC to 900 degC; did you mean '90 degC'?",
+        "behind=wiring     | 'wiring'; expected one of loom",
+        "behind=wiring     | write 'loom'",
+        "moving=latch      | write 'door latch'",
         "clearence=9 mm    | did you mean 'clearance'?",
         "reach=opne        | did you mean 'open'?",
         "reach             | no '='",
