@@ -3,6 +3,7 @@ package unthrum.reasoning;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import unthrum.effect.Layup;
@@ -71,5 +72,18 @@ final class Found {
                     laid.materials().contains(c.material()))).toList();
         }
         return considered;
+    }
+
+    /** By what it came to, whichever search did. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Found found && laid.equals(found.laid) && best().equals(found.best())
+                && considered().equals(found.considered()) && ladder().equals(found.ladder())
+                && slight().equals(found.slight());
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(laid, best());
     }
 }
