@@ -11,8 +11,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
+import unthrum.material.Layer;
 import unthrum.reading.YamlReader;
 import unthrum.survey.Survey;
 
@@ -26,8 +29,8 @@ public final class Examples {
             aims: [road drumming]
             """;
 
-    /** One panel of an example file. */
-    public record Trial(String file, String rule, String says, boolean speaks, Survey survey) {
+    /** One panel of an example file. Where it names layers ('of'), the rule speaks of each of them, or of none of them. */
+    public record Trial(String file, String rule, String says, boolean speaks, Set<Layer> of, Survey survey) {
         @Override
         public String toString() {
             return rule + (speaks ? " speaks: " : " is silent: ") + says;
@@ -57,8 +60,15 @@ public final class Examples {
         for (JsonNode trial : example.path(key)) {
             String rule = example.get("rule").asText();
             trials.add(new Trial(file.getFileName().toString(), rule, trial.get("says").asText(), speaks,
-                    survey(rule, trial)));
+                    layers(trial.path("of")), survey(rule, trial)));
         }
+    }
+
+    private static Set<Layer> layers(JsonNode words) {
+        Set<Layer> layers = EnumSet.noneOf(Layer.class);
+        words.forEach(word -> layers.add(Stream.of(Layer.values()).filter(l -> l.word().equals(word.asText()))
+                .findFirst().orElseThrow(() -> new IllegalArgumentException("no layer " + word))));
+        return layers;
     }
 
     private static Survey survey(String rule, JsonNode trial) throws JsonProcessingException {
