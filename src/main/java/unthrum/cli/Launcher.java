@@ -13,8 +13,8 @@ import java.util.Set;
  * Where the jar starts. A command that is over in a second or two spends most of its time on loading classes and on the
  * thorough compiler of the Java machine, which pays only in long runs; both can be spared only before the machine
  * starts. So a second machine runs such a command, without that compiler, with the collector that costs least, and with
- * the archive of loaded classes that the build leaves beside the jar. What it reads, prints and returns passes straight through. Long searches run here,
- * and so does everything where the system does not say how this process was started.
+ * the archive of loaded classes that the build leaves beside the jar. What it reads, prints and returns passes straight
+ * through. Long searches run here, and so does everything where the system does not say how this process was started.
  */
 public final class Launcher {
 

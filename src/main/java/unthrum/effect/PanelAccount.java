@@ -151,8 +151,8 @@ public final class PanelAccount {
         /** What damping on that part of a bay adds to the cover's gain. */
         public double damping(Material material, Bay bay, double coverage) {
             double shaken = shaken(bay) - shaken(bay, Optional.of(material), coverage);
-            return shaken - coverage * bay.area() / amounts.panel().area()
-                    * underneath.computeIfAbsent(material, m -> amounts.sound().underneath(airborne, m, cover, Sureness.ABOUT));
+            return shaken - coverage * bay.area() / amounts.panel().area() * underneath.computeIfAbsent(material,
+                    m -> amounts.sound().underneath(airborne, m, cover, Sureness.ABOUT));
         }
 
         /**

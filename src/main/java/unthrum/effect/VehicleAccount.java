@@ -30,7 +30,8 @@ import unthrum.survey.Zone;
 /**
  * The yardstick of all gains: what the bare vehicle gives off and lets through for each of the client's aims. What a
  * layup takes of it is a share, so that sound, heat and wetness have one scale, and the shares of panels add up. The
- * first aim counts one, the second a half, the third a third (common practice, no source), and those that a formula tells all together one.
+ * first aim counts one, the second a half, the third a third (common practice, no source), and those that a formula tells
+ * all together one.
  */
 public final class VehicleAccount {
 

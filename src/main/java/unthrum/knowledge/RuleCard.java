@@ -32,7 +32,8 @@ public record RuleCard(String id, String name, Pattern pattern, Standing standin
                 marks.containsKey("weight") ? Optional.of(word(Weight.class, rule, "weight")) : Optional.empty(),
                 required(rule, "source"), Optional.ofNullable((String) marks.get("advice")),
                 required(rule, "because"), required(rule, "teaches"),
-                marks.containsKey("layer") ? Optional.of(word(Layer.class, rule, "layer")) : Optional.empty(), Serving.of(rule));
+                marks.containsKey("layer") ? Optional.of(word(Layer.class, rule, "layer")) : Optional.empty(),
+                Serving.of(rule));
     }
 
     /** The part of the id before the stroke: the file that holds the rule. */
