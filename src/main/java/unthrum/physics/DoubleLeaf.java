@@ -24,11 +24,11 @@ public record DoubleLeaf(Leaf skin, Leaf barrier, Decoupler decoupler, Bridges b
     /** How much of each leaf's own loss at coincidence is seen through both: the best fit to measured double leaves. */
     private static final double COINCIDENCE = 0.43;
 
-    /** From where a frequency is around the resonance, and from where above it, as a ratio. */
+    /** From where a frequency is around the resonance, and from where above it, as a ratio; half an octave. Our own choice. */
     static final double AROUND = 0.7;
     static final double ABOVE = 1.4;
 
-    /** How stiff foam may be, of what is told. */
+    /** How stiff foam may be, of what is told; from memory, since makers print no closer range. */
     private static final double[] STIFFNESS = {0.5, 0.71, 1, 1.41, 2};
 
     /** What passes by a spring that is not known closer, in shares of the power. */

@@ -12,6 +12,7 @@ package unthrum.physics;
  */
 final class FoamSpring {
 
+    /** Of 60°, by fit to the transfer-matrix solution in the tests. */
     private static final double COSINE = 0.5;
 
     private final double skin;

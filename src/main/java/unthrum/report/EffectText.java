@@ -97,7 +97,7 @@ final class EffectText {
         }
         if (gain instanceof LessHeat heat) {
             return "From about " + Math.round(heat.wattsBefore()) + " W to " + Math.round(heat.wattsAfter())
-                    + " W, within " + Amounts.share(heat.uncertainty()) + without(heat.outside()) + ".";
+                    + " W, give or take " + Amounts.share(heat.uncertainty()) + without(heat.outside()) + ".";
         }
         DrierFaces faces = (DrierFaces) gain;
         return "Area that can get wet: " + Amounts.area(faces.wetBefore()) + " bare, " + Amounts.area(faces.wetAfter())

@@ -119,7 +119,7 @@ final class PanelEffectText {
     private static void flow(String what, Estimate<HeatEffect.Flow> flow, List<String> lines) {
         if (flow.isWithin() && Math.round(flow.value().bare()) != Math.round(flow.value().treated())) {
             lines.add(what + ": from about " + Dimension.HEAT_FLOW.show(flow.value().bare()) + " to "
-                    + Dimension.HEAT_FLOW.show(flow.value().treated()) + ", within "
+                    + Dimension.HEAT_FLOW.show(flow.value().treated()) + ", give or take "
                     + Amounts.share(flow.value().uncertainty()) + ".");
         }
     }

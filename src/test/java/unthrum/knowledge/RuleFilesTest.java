@@ -62,7 +62,7 @@ class RuleFilesTest {
             assertThat(RULES).hasSizeGreaterThanOrEqualTo(90);
             assertThat(RULES.stream().map(RuleText::subject).collect(Collectors.toSet())).contains("diagnosis",
                     "damping", "decoupling", "barrier", "insulation", "heat", "sealing", "fit", "fixing", "access",
-                    "preparation", "moisture", "wear", "safety", "proof");
+                    "preparation", "moisture", "leak", "wear", "safety", "proof");
         }
 
         @Test

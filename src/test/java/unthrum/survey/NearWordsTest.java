@@ -1,38 +1,20 @@
 package unthrum.survey;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
-import java.io.ByteArrayInputStream;
-import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import unthrum.reading.Problems;
 
 @DisplayName("A word of the trade that is not the survey's own")
 class NearWordsTest {
-    private static final String DOOR = """
-            survey: Small job
-            vehicle: {body: van, drive: petrol, use: daily}
-            aims: [road drumming]
-            panels:
-              - panel: door
-                zone: door
-                size: [800 mm, 600 mm]
-            """;
-
-    private static String problems(String yaml) {
-        Problems thrown = catchThrowableOfType(Problems.class,
-                () -> SurveyReader.read("van.yaml", new ByteArrayInputStream(yaml.getBytes(StandardCharsets.UTF_8))));
-        return thrown == null ? "no problem" : thrown.getMessage();
-    }
+    private static final String DOOR = SurveyReaderTest.DOOR;
 
     @Test
     @DisplayName("is told with its place, the words that may stand there and the one to write")
     void whole() {
-        assertThat(problems(DOOR.replace("zone: door", "zone: firewall"))).isEqualTo("van.yaml:6:11: 'firewall'; expected"
+        assertThat(SurveyReaderTest.problems(DOOR.replace("zone: door", "zone: firewall"))).isEqualTo("van.yaml:6:11: 'firewall'; expected"
                 + " one of roof, bulkhead, tunnel, floor, footwell, wheel arch, side, pillar, door, sliding door, rear door,"
                 + " tailgate, bonnet, boot floor, boot lid, sill or cab back; write 'bulkhead'");
     }
@@ -68,7 +50,7 @@ class NearWordsTest {
         "clearance to: sky|",
     })
     void onPanel(String key, String remedy) {
-        String end = problems(DOOR + "    " + key + "\n").lines().findFirst().orElseThrow().replaceAll("^.*?; expected [^;]*"
+        String end = SurveyReaderTest.problems(DOOR + "    " + key + "\n").lines().findFirst().orElseThrow().replaceAll("^.*?; expected [^;]*"
                 + "(; or the keys [^;]*)?", "").replaceAll("^; ", "");
         assertThat(end).isEqualTo(remedy == null ? "" : remedy);
     }
@@ -85,13 +67,13 @@ class NearWordsTest {
         "toe board|write 'footwell' or 'bulkhead'",
     })
     void zones(String said, String remedy) {
-        assertThat(problems(DOOR.replace("zone: door", "zone: " + said))).endsWith("; " + remedy);
+        assertThat(SurveyReaderTest.problems(DOOR.replace("zone: door", "zone: " + said))).endsWith("; " + remedy);
     }
 
     @Test
     @DisplayName("stands in for the key that is meant, which is not missed besides")
     void keyNotMissed() {
-        assertThat(problems(DOOR.replace("zone: door", "location: door"))).isEqualTo(
+        assertThat(SurveyReaderTest.problems(DOOR.replace("zone: door", "location: door"))).isEqualTo(
                 "van.yaml:6:5: unknown key 'location'; expected a known key; write 'zone'");
     }
 }

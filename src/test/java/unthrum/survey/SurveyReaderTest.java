@@ -19,7 +19,7 @@ import unthrum.reading.Problems;
 @DisplayName("A survey file")
 class SurveyReaderTest {
     /** Panel 'door' begins in line 5; a key added to it stands in line 8. */
-    private static final String DOOR = """
+    static final String DOOR = """
             survey: Small job
             vehicle: {body: van, drive: petrol, use: daily}
             aims: [road drumming]
@@ -33,7 +33,7 @@ class SurveyReaderTest {
         return SurveyReader.read("van.yaml", new ByteArrayInputStream(yaml.getBytes(StandardCharsets.UTF_8)));
     }
 
-    private static String problems(String yaml) {
+    static String problems(String yaml) {
         Problems thrown = catchThrowableOfType(Problems.class, () -> read(yaml));
         return thrown == null ? "no problem" : thrown.getMessage();
     }

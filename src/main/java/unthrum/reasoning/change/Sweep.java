@@ -32,7 +32,7 @@ import unthrum.survey.PanelEntry;
  */
 final class Sweep {
 
-    /** No way is parted finer than this where only gains move along it. Common practice, no source. */
+    /** No way is parted finer than this where only gains move along it. Our own choice, from memory. */
     private static final int MOST_PARTS = 24;
 
     /** A value with the advice on the panel that has it. */
