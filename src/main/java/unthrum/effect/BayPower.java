@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import unthrum.derive.BayModes;
 import unthrum.derive.MetalSheet;
 import unthrum.derive.PanelFacts;
@@ -32,7 +33,7 @@ public final class BayPower {
 
     private final PanelFacts facts;
     private final Sheet sheet;
-    private final Map<Place, Answers> bays = new HashMap<>();
+    private final Map<Place, Answers> bays = new ConcurrentHashMap<>();
 
     /** All that the answers of a bay hang on, but for what lies on it. */
     private record Metalwork(Sheet sheet, unthrum.physics.Bay shape, Estimate<Ringing> ringing) {
